@@ -1,0 +1,14 @@
+/**
+ * All derived values of a visit, domain by domain. The order matters only where a domain reads an earlier one
+ * (peak uptake per kilogram reads body mass).
+ */
+import type { Entry } from "../kernel/measure.js";
+import { openNotebook } from "../kernel/notebook.js";
+import type { Visit } from "../kernel/visit.js";
+import { deriveSize } from "./size.js";
+
+export function derive(visit: Visit): readonly Entry[] {
+  const book = openNotebook();
+  deriveSize(book, visit);
+  return book.entries();
+}

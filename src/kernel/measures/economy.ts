@@ -1,0 +1,3 @@
+import type { Catalogue } from "../measure.js";
+
+export const economyMeasures = {} as const satisfies Catalogue;

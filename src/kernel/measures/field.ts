@@ -1,0 +1,3 @@
+import type { Catalogue } from "../measure.js";
+
+export const fieldMeasures = {} as const satisfies Catalogue;

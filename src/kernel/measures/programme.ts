@@ -1,0 +1,3 @@
+import type { Catalogue } from "../measure.js";
+
+export const programmeMeasures = {} as const satisfies Catalogue;

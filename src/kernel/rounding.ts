@@ -1,0 +1,28 @@
+/**
+ * The only place that rounds. Half away from zero on the shortest decimal that names the number, because
+ * (2.675).toFixed(2) is "2.67" while every reader of 2.675 expects 2.68.
+ */
+
+/** value as text with exactly `decimals` digits after the point; never "-0". Throws RangeError for a value that is not finite. */
+export function toDecimals(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) throw new RangeError(`cannot print ${value}`);
+  const text = roundTo(value, decimals).toFixed(decimals);
+  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+}
+
+/** value rounded to `decimals` (negative decimals round to tens, hundreds). */
+export function roundTo(value: number, decimals: number): number {
+  const [mantissa, exponent = "0"] = String(Math.abs(value)).split("e");
+  const shifted = Math.round(Number(`${mantissa}e${Number(exponent) + decimals}`));
+  const [m, e = "0"] = String(shifted).split("e");
+  const rounded = Number(`${m}e${Number(e) - decimals}`);
+  return value < 0 && rounded !== 0 ? -rounded : rounded;
+}
+
+/** Compares as integers of the last printed digit, so that "≥ 0.4" holds for 1.6 − 1.2. Returns −1, 0 or 1. */
+export function compareAtDecimals(a: number, b: number, decimals: number): -1 | 0 | 1 {
+  const scale = 10 ** decimals;
+  const x = Math.round(roundTo(a, decimals) * scale);
+  const y = Math.round(roundTo(b, decimals) * scale);
+  return x < y ? -1 : x > y ? 1 : 0;
+}
