@@ -16,6 +16,8 @@ export interface Results {
   /** The files the numbers came from, session first, each with its SHA-256 (hex). */
   readonly sources: readonly { readonly file: string; readonly sha256: string }[];
   readonly choices: Choices;
+  /** Facts that must agree before two visits are compared: mode, protocol, instrument, hour of day … as words. */
+  readonly conditions: Readonly<Record<string, string>>;
   /** In the order of the report: sections, then catalogue. */
   readonly entries: readonly Entry[];
 }

@@ -1,0 +1,104 @@
+/**
+ * Rounds a visit's entries to their printed decimals, once, and puts them in the order of the report. From here on
+ * everybody (comparison with other visits, charts, report, reader with a pencil) sees the same digits.
+ */
+import type { Cell, Column, Entry, MeasurementError, NormPosition } from "../kernel/measure.js";
+import { SECTIONS } from "../kernel/measure.js";
+import { catalogue, measureInfo } from "../kernel/measures.js";
+import type { Results } from "../kernel/results.js";
+import { roundTo } from "../kernel/rounding.js";
+
+/** Header facts of a visit, and its entries in any order and full precision. */
+export const recordResults = (header: Omit<Results, "entries">, entries: readonly Entry[]): Results => ({
+  ...header,
+  ageYears: roundTo(header.ageYears, 1),
+  entries: entries.map(rounded).sort(byReportOrder),
+});
+
+/** The same results with more entries (changes, programme) recorded after the measured ones. */
+export const withEntries = (results: Results, more: readonly Entry[]): Results => ({
+  ...results,
+  entries: [...results.entries, ...more.map(rounded)].sort(byReportOrder),
+});
+
+export function rounded(entry: Entry): Entry {
+  switch (entry.kind) {
+    case "quantity": {
+      const { value, decimals, error, norms } = entry;
+      return {
+        ...entry,
+        value: roundTo(value, decimals),
+        ...(error ? { error: roundedError(error, decimals) } : {}),
+        ...(norms ? { norms: norms.map((norm) => roundedNorm(norm, decimals)) } : {}),
+      };
+    }
+    case "table":
+      return { ...entry, rows: entry.rows.map((row) => row.map((cell, i) => roundedCell(cell, entry.columns[i]))) };
+    case "change": {
+      const at = <K extends string>(key: K, value: number | undefined, decimals: number) =>
+        (value === undefined ? {} : { [key]: roundTo(value, decimals) }) as { readonly [P in K]?: number };
+      const d = entry.decimals;
+      return {
+        ...entry,
+        before: roundTo(entry.before, d),
+        now: roundTo(entry.now, d),
+        change: roundTo(entry.change, d),
+        ...at("low", entry.low, d),
+        ...at("high", entry.high, d),
+        ...at("typicalError", entry.typicalError, d + 1),
+        ...at("detectable", entry.detectable, d),
+        ...at("worthwhile", entry.worthwhile, d + 1),
+        ...(entry.chances
+          ? {
+              chances: {
+                higher: roundTo(entry.chances.higher, 0),
+                trivial: roundTo(entry.chances.trivial, 0),
+                lower: roundTo(entry.chances.lower, 0),
+              },
+            }
+          : {}),
+      };
+    }
+    default:
+      return entry;
+  }
+}
+
+/** A typical error keeps one digit more than the value; an interval is printed like the value. */
+const roundedError = (error: MeasurementError, decimals: number): MeasurementError => ({
+  ...error,
+  ...(error.typical === undefined ? {} : { typical: roundTo(error.typical, decimals + 1) }),
+  ...(error.low === undefined ? {} : { low: roundTo(error.low, decimals) }),
+  ...(error.high === undefined ? {} : { high: roundTo(error.high, decimals) }),
+});
+
+/** Decimals of a norm position's numbers, for a value printed with `decimals`. */
+export const normDecimals = (decimals: number) =>
+  ({ percentile: 0, z: 2, predicted: decimals, percentPredicted: 0, lowerLimit: decimals, median: decimals }) as const;
+
+function roundedNorm(norm: NormPosition, decimals: number): NormPosition {
+  const digits = normDecimals(decimals);
+  const out: Record<string, unknown> = { ...norm };
+  for (const [key, places] of Object.entries(digits)) {
+    const value = norm[key as keyof typeof digits];
+    if (value !== undefined) out[key] = roundTo(value, places);
+  }
+  return out as unknown as NormPosition;
+}
+
+const roundedCell = (cell: Cell, column: Column | undefined): Cell =>
+  typeof cell === "number" && column?.decimals !== undefined ? roundTo(cell, column.decimals) : cell;
+
+const catalogueOrder = new Map(Object.keys(catalogue).map((id, i) => [id, i]));
+
+/** Section an entry is printed in: its catalogue row, or by kind for entries made from others. */
+export function sectionOf(entry: Entry): (typeof SECTIONS)[number] {
+  if (entry.kind === "remark") return "validity";
+  return measureInfo(entry.id)?.section ?? "change";
+}
+
+function byReportOrder(a: Entry, b: Entry): number {
+  const section = SECTIONS.indexOf(sectionOf(a)) - SECTIONS.indexOf(sectionOf(b));
+  if (section !== 0) return section;
+  return (catalogueOrder.get(a.id) ?? Number.MAX_SAFE_INTEGER) - (catalogueOrder.get(b.id) ?? Number.MAX_SAFE_INTEGER);
+}

@@ -1,0 +1,32 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { compareAtDecimals, roundTo, toDecimals } from "../../src/kernel/rounding.js";
+
+describe("rounding", () => {
+  it.each([
+    [2.675, 2, "2.68"],
+    [1.005, 2, "1.01"],
+    [-2.5, 0, "-3"],
+    [-0.04, 1, "0.0"],
+    [1e-9, 2, "0.00"],
+    [1e15, 0, "1000000000000000"],
+    [0, 2, "0.00"],
+    [73.95, 1, "74.0"],
+  ])("prints %d to %d decimals as %s", (value, decimals, text) => expect(toDecimals(value, decimals)).toBe(text));
+
+  it("rounds to tens with negative decimals", () => expect(roundTo(1988, -1)).toBe(1990));
+  it("refuses what is not a number", () => expect(() => toDecimals(Number.NaN, 1)).toThrow(RangeError));
+  it("compares printed decimals: 1.6 − 1.2 is not above 0.4, though floating point says so", () => {
+    expect(1.6 - 1.2 > 0.4).toBe(true);
+    expect(compareAtDecimals(1.6 - 1.2, 0.4, 1)).toBe(0);
+  });
+  it("is idempotent and never moves a value by more than half a unit", () => {
+    fc.assert(
+      fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), fc.integer({ min: 0, max: 4 }), (x, d) => {
+        const once = roundTo(x, d);
+        expect(roundTo(once, d)).toBe(once);
+        expect(Math.abs(once - x)).toBeLessThanOrEqual(0.5000001 * 10 ** -d);
+      }),
+    );
+  });
+});

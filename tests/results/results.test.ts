@@ -1,0 +1,178 @@
+/** results.yaml: what is written reads back the same, byte for byte and value for value. */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import type { Entry } from "../../src/kernel/measure.js";
+import type { Results } from "../../src/kernel/results.js";
+import { readResults } from "../../src/results/read.js";
+import { recordResults } from "../../src/results/record.js";
+import { writeResults } from "../../src/results/write.js";
+import { flow, line, scalar } from "../../src/results/yaml-text.js";
+
+const entries: Entry[] = [
+  {
+    kind: "quantity",
+    id: "body_mass_index",
+    value: 22.857142,
+    unit: "kg/m²",
+    decimals: 1,
+    origin: {
+      kind: "formula",
+      formula: "body-mass-index r1",
+      inputs: [
+        { name: "body_mass", text: "70.0 kg", measure: "body_mass" },
+        { name: "stature", text: "175.0 cm", measure: "stature" },
+      ],
+    },
+    error: { typical: 0.1234, low: 22.6, high: 23.14, from: "invented for this test" },
+    norms: [{ table: "bmi-who", category: "normal weight", percentile: 41.6, note: "WHO: {quoted}" }],
+  },
+  {
+    kind: "quantity",
+    id: "body_mass",
+    value: 70,
+    unit: "kg",
+    decimals: 1,
+    origin: { kind: "key", key: "session.yaml size.mass_kg" },
+  },
+  { kind: "not given", id: "waist", because: "the tape was missing: see remarks" },
+  {
+    kind: "judgement",
+    id: "blood_pressure_class",
+    verdict: "high normal",
+    because: "132/84 mmHg",
+    rule: "esh-2023 r1",
+    inputs: [],
+  },
+  {
+    kind: "table",
+    id: "waist_to_height",
+    columns: [
+      { key: "t", title: "Time", unit: "s", decimals: 0 },
+      { key: "w", title: "What" },
+    ],
+    rows: [
+      [14.7, "a, b"],
+      [null, "null"],
+    ],
+    origin: { kind: "formula", formula: "bins r1", inputs: [] },
+  },
+  {
+    kind: "remark",
+    id: "remark_scales",
+    severity: "fatal",
+    found: "not recorded",
+    limit: "yearly",
+    because: "x",
+    affects: ["body_mass"],
+    rule: "scales r1",
+  },
+  {
+    kind: "change",
+    id: "change_body_mass",
+    measure: "body_mass",
+    unit: "kg",
+    decimals: 1,
+    since: "2026-03-02",
+    before: 72,
+    now: 70,
+    change: -2,
+    low: -2.61,
+    high: -1.4,
+    typicalError: 0.22,
+    errorFrom: "laboratory retests, 12 pairs",
+    chances: { higher: 0, trivial: 3, lower: 97 },
+    differs: [],
+    verdict: "lower, beyond error",
+    because: "It is.",
+    primary: true,
+  },
+];
+
+const results: Results = recordResults(
+  {
+    client: "c-017",
+    sex: "female",
+    date: "2026-03-02",
+    label: "baseline",
+    purpose: "baseline",
+    ageYears: 41.26,
+    sources: [{ file: "session.yaml", sha256: "00ff" }],
+    choices: { peak_window_s: 30 } as Results["choices"],
+    conditions: { mode: "treadmill", "hour of day": "8" },
+  },
+  entries,
+);
+
+describe("results.yaml", () => {
+  it("reads back what was written, and writing again changes no byte", () => {
+    const text = writeResults(results);
+    expect(readResults(text)).toEqual({ ...results, entries: results.entries.map(withoutEmptyInputs) });
+    expect(writeResults(readResults(text))).toBe(text);
+  });
+
+  it("keeps trailing zeros, puts the value first and measures at the top level", () => {
+    expect(writeResults(results)).toContain(
+      "\nbody_mass:\n  value: 70.0\n  unit: kg\n  from: session.yaml size.mass_kg\n",
+    );
+  });
+
+  it("writes entries in the report's order whatever order they came in", () => {
+    const ids = recordResults(results, [...entries].reverse()).entries.map((e) => e.id);
+    expect(ids).toEqual(results.entries.map((e) => e.id));
+    expect(ids.slice(0, 2)).toEqual(["body_mass", "body_mass_index"]);
+  });
+
+  it("refuses a file it did not write", () => {
+    expect(() => readResults("waymark: session 1\n")).toThrow(/not a results file/);
+    expect(() => readResults(`${writeResults(results)}\nodd: {a: 1}\n`)).toThrow(/odd is not an entry/);
+  });
+});
+
+/** An absent and an empty input list print alike for a formula; a judgement keeps what it had. */
+const withoutEmptyInputs = (entry: Entry): Entry => entry;
+
+describe("yaml text", () => {
+  const anyText = fc.string({ unit: "grapheme" });
+  it("reads back every text, in block and in flow context", () => {
+    fc.assert(
+      fc.property(anyText, (text) => {
+        expect(parse(`a: ${scalar(text, false)}\n`)).toEqual({ a: text });
+        expect(parse(`[${scalar(text, true)}, ${scalar(text, true)}]`)).toEqual([text, text]);
+        expect(parse(line(0, "k", text))).toEqual({ k: text });
+      }),
+      { numRuns: 2000 },
+    );
+  });
+  it.each([
+    "017",
+    "1e3",
+    "yes",
+    "null",
+    "~",
+    "- a",
+    "a: b",
+    "a #b",
+    "#a",
+    "2026-03-02",
+    "12:30",
+    "",
+    " a",
+    "a ",
+    "{a",
+    "a:",
+    "<<",
+    "\u202eabc",
+    "0x1f",
+    ".5",
+    "1_000",
+  ])("keeps %j a text", (text) => {
+    expect(parse(`a: ${scalar(text, false)}`)).toEqual({ a: text });
+    expect(parse(flow({ a: text, b: [text] }))).toEqual({ a: text, b: [text] });
+  });
+  it("writes prose without quotes", () => {
+    expect(scalar("12 W is inside the detectable change of 17 W", false)).toBe(
+      "12 W is inside the detectable change of 17 W",
+    );
+  });
+});
