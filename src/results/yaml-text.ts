@@ -31,12 +31,10 @@ export function scalar(text: string, inFlow: boolean): string {
     !NEEDS_ESCAPE.test(text) &&
     !/: |:$| #|\s$/.test(text) &&
     !(inFlow && /[,[\]{}]|:\S*$/.test(text));
-  return plain
-    ? text
-    : JSON.stringify(text).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, escapeAll);
+  return plain ? text : JSON.stringify(text).replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]/gu, escapeAll);
 }
 const escapeAll = (c: string) =>
-  [...Array(c.length).keys()].map((i) => `\u${c.charCodeAt(i).toString(16).padStart(4, "0")}`).join("");
+  [...Array(c.length).keys()].map((i) => `\\u${c.charCodeAt(i).toString(16).padStart(4, "0")}`).join("");
 
 /** A value on one line: {a: 1, b: [2, 3]}. Keys whose value is undefined are left out. */
 export function flow(value: Flow): string {
