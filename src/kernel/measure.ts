@@ -172,12 +172,16 @@ export interface Change {
   readonly before: number;
   readonly now: number;
   readonly change: number;
+  /** Tests averaged on each side, where either is more than one. */
+  readonly tests?: { readonly before: number; readonly now: number };
   /** 95 % interval of the change; absent when no error is known. */
   readonly low?: number;
   readonly high?: number;
+  /** One standard deviation of error of a single test, in `unit`, at the earlier value. */
   readonly typicalError?: number;
   /** Where the error comes from: "laboratory retests, 12 pairs" or the published source. */
   readonly errorFrom?: string;
+  /** Smallest change in the direction observed that exceeds error at 95 %, for these tests; always positive. */
   readonly detectable?: number;
   readonly worthwhile?: number;
   readonly worthwhileFrom?: string;
@@ -185,6 +189,10 @@ export interface Change {
   readonly chances?: { readonly higher: number; readonly trivial: number; readonly lower: number };
   /** Names of the gates that differ; a pair that is not comparable never carries a claim. */
   readonly differs: readonly string[];
+  /** Conditions that could not be checked because neither visit recorded them, and remarks that weaken the pair. */
+  readonly unchecked?: readonly string[];
+  /** Sentences that belong beside the change: regression to the mean, the gain that training literature reports. */
+  readonly notes?: readonly string[];
   readonly verdict: string;
   readonly because: string;
   readonly primary: boolean;
