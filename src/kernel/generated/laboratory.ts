@@ -1,10 +1,675 @@
 /* Made by npm run generate from schema/laboratory.schema.json. Do not edit. */
 
 /**
- * To be described.
+ * Says that an unusual value is true, and why you are sure. Either a mapping of key and reason, {mass_kg: "weighed twice"}, or one sentence that covers every value of the mapping it stands in.
+ */
+export type Confirmed =
+  | string
+  | {
+      /**
+       * Why you are sure of the value with this key.
+       */
+      [k: string]: string;
+    };
+
+/**
+ * The laboratory: where it stands, its instruments, and its house choices. One file, lab.yaml, at the top of the practice folder.
  */
 export interface Laboratory {
+  /**
+   * Format of this file. Write: laboratory 1
+   */
   waymark: "laboratory 1";
+  /**
+   * Name of the laboratory as reports print it.
+   */
   name: string;
-  [k: string]: unknown;
+  /**
+   * Address as the letterhead prints it; several lines are fine.
+   */
+  address?: string;
+  /**
+   * Further lines for the head of a report: department, accreditation number, how to reach the laboratory.
+   */
+  letterhead?: string;
+  /**
+   * File name of a picture (SVG or PNG) in the practice folder, printed at the head of reports.
+   */
+  logo?: string;
+  /**
+   * Paper of the PDF report.
+   */
+  paper?: "A4" | "Letter";
+  /**
+   * Language of reports.
+   */
+  language?: "en" | "de" | "es" | "fr";
+  /**
+   * Print customary units beside the metric ones in the client edition, or not.
+   */
+  units_beside?: "none" | "customary";
+  /**
+   * Altitude of the site above sea level. It is used to judge a barometric reading (the pressure of a weather service is reduced to sea level, that of the room is not) and for training at altitude; never in place of a measured pressure.
+   */
+  altitude_m?: number;
+  /**
+   * Volume of mask or mouthpiece and valve between mouth and sensor.
+   */
+  dead_space_ml?: number;
+  /**
+   * How long client folders are kept after the last visit, by your local code. The archive command prints who is due.
+   */
+  retention_years?: number;
+  /**
+   * Instruments by a short key of your own (cart, treadmill, dxa). Sessions name them by this key.
+   */
+  instruments?: {
+    [k: string]: InstrumentEntry;
+  };
+  choices?: Choices;
+  /**
+   * Files with your own test-retest pairs. From them come the laboratory's own typical errors, which go before published ones.
+   *
+   * @maxItems 200
+   */
+  retests?: RetestFile[];
+  /**
+   * File names of the laboratory's own reference tables, in the practice folder (norms/rowers.yaml).
+   *
+   * @maxItems 200
+   */
+  norms?: string[];
+  screening_sign_off?: ScreeningSignOff;
+  confirmed?: Confirmed;
+}
+/**
+ * One instrument: what it is, what it measures, and how its files are to be read.
+ */
+export interface InstrumentEntry {
+  /**
+   * What it is.
+   */
+  kind:
+    | "gas exchange system"
+    | "douglas bag system"
+    | "treadmill"
+    | "cycle ergometer"
+    | "rowing ergometer"
+    | "other ergometer"
+    | "heart-rate monitor"
+    | "sphygmomanometer"
+    | "scales"
+    | "stadiometer"
+    | "dxa"
+    | "impedance analyser"
+    | "skinfold caliper"
+    | "spirometer"
+    | "dynamometer"
+    | "jump mat or force plate"
+    | "lactate analyser"
+    | "pulse oximeter"
+    | "calibration syringe"
+    | "calibration gas"
+    | "barometer"
+    | "timing system"
+    | "other";
+  /**
+   * What results rest on it. A fault found at its calibration withholds those results.
+   */
+  measures?: (
+    | "gas analyser"
+    | "flow sensor"
+    | "ergometer"
+    | "heart-rate monitor"
+    | "sphygmomanometer"
+    | "scales"
+    | "stadiometer"
+    | "dxa"
+    | "spirometer"
+    | "dynamometer"
+    | "lactate analyser"
+    | "pulse oximeter"
+    | "impedance"
+  )[];
+  /**
+   * Model and whatever a colleague needs to tell it from another one.
+   */
+  description?: string;
+  /**
+   * Maker, in lower case. Reference values of DXA and of some dynamometers hold for one maker only.
+   */
+  maker?: string;
+  /**
+   * Serial or inventory number, in quotes.
+   */
+  serial?: string;
+  /**
+   * Version of its own software. A change between two visits is named in the comparison.
+   */
+  software?: string;
+  /**
+   * Date since which it has been in use.
+   */
+  in_use_since?: string;
+  /**
+   * For gas exchange: a sample a breath, or a mixing chamber with a sample every few seconds.
+   */
+  mixing?: "breath by breath" | "mixing chamber" | "bag";
+  /**
+   * Time between samples of a mixing chamber.
+   */
+  mixing_interval_s?: number;
+  /**
+   * Time by which gas lags behind flow after the instrument's own correction.
+   */
+  delay_s?: number;
+  calibration_limits?: CalibrationLimits;
+  /**
+   * Character set of its files. Without it: UTF-8, else the Western 8-bit set.
+   */
+  encoding?: "utf-8" | "latin-1" | "utf-16";
+  /**
+   * What stands between cells. Without it, the one that makes the mapped headers appear.
+   */
+  delimiter?: "," | ";" | "tab" | "|";
+  /**
+   * Decimal mark of its numbers.
+   */
+  decimal?: "." | ",";
+  /**
+   * Line of the file on which the column headers stand, counted from 1.
+   */
+  header_row?: number;
+  /**
+   * Lines right below the headers that are not data: a row of units, an empty row.
+   */
+  skip_rows?: number;
+  /**
+   * Further marks that mean "no value" in its files ("-999", "err"). Blank, -, --, NA, N/A, n/a, NaN, null and ? are always such marks; 0 is one for every channel that cannot be zero.
+   *
+   * @maxItems 30
+   */
+  missing?: string[];
+  columns?: ColumnMapping;
+  confirmed?: Confirmed;
+}
+/**
+ * Limits your laboratory holds this instrument to. Without them the published ones are used.
+ */
+export interface CalibrationLimits {
+  /**
+   * Largest accepted difference between read and true syringe volume.
+   */
+  volume_pct?: number;
+  /**
+   * Largest accepted difference between read and true gas fraction, as a fraction (0.0005).
+   */
+  gas_fraction?: number;
+  /**
+   * Largest accepted error of a test mass.
+   */
+  mass_kg?: number;
+  /**
+   * Largest accepted error of an ergometer's power.
+   */
+  power_pct?: number;
+  /**
+   * How long a calibration holds.
+   */
+  valid_for_hours?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Which column of its files holds what. Only the columns named here are read.
+ */
+export interface ColumnMapping {
+  /**
+   * Time of the sample since the recording began. h:mm:ss and mm:ss are elapsed times; clock is the time of the day, counted from the first row.
+   */
+  time_s?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "s" | "min" | "ms" | "h:mm:ss" | "mm:ss" | "clock";
+  };
+  /**
+   * Oxygen uptake, STPD.
+   */
+  vo2_l_min?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "L/min" | "mL/min" | "L/s" | "mL/s";
+    /**
+     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
+     */
+    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+  };
+  /**
+   * Carbon dioxide output, STPD.
+   */
+  vco2_l_min?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "L/min" | "mL/min" | "L/s" | "mL/s";
+    /**
+     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
+     */
+    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+  };
+  /**
+   * Expired ventilation. Where it is absent it is tidal volume times breathing frequency.
+   */
+  ventilation_l_min?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "L/min" | "mL/min" | "L/s" | "mL/s";
+    /**
+     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
+     */
+    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+  };
+  /**
+   * Inspired ventilation.
+   */
+  inspired_ventilation_l_min?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "L/min" | "mL/min" | "L/s" | "mL/s";
+    /**
+     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
+     */
+    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+  };
+  /**
+   * Volume of one expiration.
+   */
+  tidal_volume_l?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "L" | "mL";
+    /**
+     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
+     */
+    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+  };
+  /**
+   * Breaths per minute. With unit s or ms the column holds the duration of one breath.
+   */
+  breathing_frequency_per_min?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "1/min" | "1/s" | "s" | "ms";
+  };
+  /**
+   * Mixed expired oxygen fraction, dry gas.
+   */
+  feo2?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "fraction" | "%";
+  };
+  /**
+   * Mixed expired carbon dioxide fraction, dry gas.
+   */
+  feco2?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "fraction" | "%";
+  };
+  /**
+   * Inspired oxygen fraction, dry gas.
+   */
+  fio2?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "fraction" | "%";
+  };
+  /**
+   * Inspired carbon dioxide fraction, dry gas.
+   */
+  fico2?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "fraction" | "%";
+  };
+  /**
+   * End-tidal oxygen pressure.
+   */
+  peto2_mmhg?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "mmHg" | "kPa" | "hPa";
+  };
+  /**
+   * End-tidal carbon dioxide pressure.
+   */
+  petco2_mmhg?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "mmHg" | "kPa" | "hPa";
+  };
+  /**
+   * Heart rate, beats per minute. With unit s or ms the column holds the interval between beats.
+   */
+  heart_rate_bpm?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "1/min" | "1/s" | "s" | "ms";
+  };
+  /**
+   * Arterial oxygen saturation by pulse oximeter.
+   */
+  spo2_pct?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "%" | "fraction";
+  };
+  /**
+   * Speed of the belt, or of the athlete in a field test.
+   */
+  speed_km_h?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "km/h" | "m/s" | "m/min" | "mph";
+  };
+  /**
+   * Grade of the belt: rise over run.
+   */
+  grade_pct?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "%" | "fraction" | "degrees";
+  };
+  /**
+   * Power at the ergometer.
+   */
+  power_w?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "W" | "kW";
+  };
+  /**
+   * Pedal or stroke rate per minute.
+   */
+  cadence_rpm?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "1/min" | "1/s";
+  };
+  /**
+   * Blood lactate concentration.
+   */
+  lactate_mmol_l?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "mmol/L" | "mg/dL";
+  };
+  /**
+   * Rating of perceived exertion on the scale from 6 to 20.
+   */
+  rpe?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "6-20";
+  };
+  /**
+   * Interval between two heart beats.
+   */
+  rr_ms?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "ms" | "s";
+  };
+  /**
+   * Volume of expired gas collected in the bag.
+   */
+  bag_volume_l?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "L" | "mL";
+    /**
+     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
+     */
+    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+  };
+  /**
+   * Time over which the bag was filled.
+   */
+  bag_duration_s?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "s" | "min" | "ms";
+  };
+  /**
+   * Temperature of the gas where its volume was measured.
+   */
+  gas_temperature_c?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "°C" | "°F" | "K";
+  };
+  /**
+   * Distance covered since the start.
+   */
+  distance_m?: {
+    /**
+     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+     */
+    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    /**
+     * Unit the file uses. It is converted to the unit in the key's name.
+     */
+    unit: "m" | "km";
+  };
+}
+/**
+ * Choices that change numbers. House default in lab.yaml; a client or a session may set its own. They are written into results.yaml and must not move between visits that are compared.
+ */
+export interface Choices {
+  /**
+   * Length of the averaging window for peak values. The window alone moves VO2peak by 4 to 10 %.
+   */
+  peak_window_s?: 10 | 15 | 20 | 30 | 60;
+  /**
+   * Fractions of O2 and CO2 taken for dry room air where the session states that room air was inspired and does not give its own.
+   */
+  room_air?: "0.2093/0.0003" | "0.2095/0.0004";
+  /**
+   * Equation for energy expenditure from gas exchange. weir-1949: 3.941 and 1.106 kcal/L · weir-short: 3.9 and 1.1 · brockway-1987.
+   */
+  energy_equation?: "weir-1949" | "weir-short" | "brockway-1987";
+  /**
+   * Prediction that measured resting energy expenditure is compared with.
+   */
+  resting_prediction?:
+    "mifflin-st-jeor" | "harris-benedict-revised" | "cunningham-1980" | "cunningham-1991" | "owen" | "schofield";
+  /**
+   * Classes of resting blood pressure.
+   */
+  blood_pressure_scheme?: "acc-aha-2017" | "esh-2023" | "esc-2024";
+  /**
+   * Prediction of maximal heart rate; used only where none was measured, and always with its standard error.
+   */
+  hrmax_equation?: "tanaka-2001" | "gellish-2007" | "nes-2013";
+  /**
+   * Reference table for VO2peak, by id (waymark norms lists them).
+   */
+  vo2_reference?: string;
+  /**
+   * Lactate threshold that is followed for the client.
+   */
+  lactate_definition?:
+    "baseline-plus-0.5" | "baseline-plus-1.0" | "fixed-2" | "fixed-4" | "log-log" | "dmax" | "modified-dmax";
+  /**
+   * Reference equations for spirometry.
+   */
+  lung_reference?: "gli-global-2022" | "nhanes-1999";
+}
+export interface RetestFile {
+  /**
+   * Id of the measure, as results.yaml writes it (vo2_peak).
+   */
+  measure: string;
+  /**
+   * CSV in the practice folder with two columns, test and retest, one pair a row.
+   */
+  file: string;
+  /**
+   * Usual number of days between test and retest.
+   */
+  days_between?: number;
+  /**
+   * Who was tested and how, in one line, without names.
+   */
+  from?: string;
+  /**
+   * What must be the same for the error to apply: instrument, protocol, averaging window.
+   */
+  method?: string;
+}
+/**
+ * The physician who agreed to the limits at which this laboratory stops or refers a client. Without it the report says that published limits were used without local sign-off.
+ */
+export interface ScreeningSignOff {
+  /**
+   * Role of the physician, not the name ("sports physician of the hospital").
+   */
+  by_role: string;
+  /**
+   * Date of the sign-off.
+   */
+  date: string;
+  /**
+   * Date by which the limits are looked at again.
+   */
+  review_by?: string;
+  /**
+   * What was agreed, in a sentence.
+   */
+  note?: string;
+  confirmed?: Confirmed;
 }

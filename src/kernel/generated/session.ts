@@ -1,6 +1,24 @@
 /* Made by npm run generate from schema/session.schema.json. Do not edit. */
 
 /**
+ * Says that an unusual value is true, and why you are sure. Either a mapping of key and reason, {mass_kg: "weighed twice"}, or one sentence that covers every value of the mapping it stands in.
+ */
+export type Confirmed =
+  | string
+  | {
+      /**
+       * Why you are sure of the value with this key.
+       */
+      [k: string]: string;
+    };
+/**
+ * Checks of instruments on the day, one entry a check. A check that failed withholds what rests on the instrument; one that is absent is said in the report.
+ *
+ * @maxItems 100
+ */
+export type Calibration = CalibrationCheck[];
+
+/**
  * What was measured at one visit of one client. Only the header is required; every block is optional.
  */
 export interface Session {
@@ -21,11 +39,11 @@ export interface Session {
    */
   start_time?: string;
   /**
-   * A short name of the visit, unique for the client on this date.
+   * A short name of the visit in small letters, digits and hyphens; unique for the client on this date, and the end of the folder name (2026-03-02-baseline).
    */
   label?: string;
   /**
-   * baseline: first measurement of a goal · retest: after a block of training · reliability: repeated without training, to learn the laboratory's own error · other.
+   * Why the client came. baseline: first measurement for a goal. retest: after a block of training. reliability: repeated without training, to learn the laboratory's own error. other: anything else.
    */
   purpose: "baseline" | "retest" | "reliability" | "other";
   /**
@@ -55,6 +73,8 @@ export interface Session {
   hypoxia?: Hypoxia;
   /**
    * Anything a colleague should know years later. No names, no contact data.
+   *
+   * @maxItems 200
    */
   remarks?: string[];
   confirmed?: Confirmed;
@@ -109,22 +129,570 @@ export interface Screening {
   [k: string]: unknown;
 }
 /**
- * To be described.
+ * The hours and days before the visit. Each key is worth a question to the client: what is not asked cannot explain a surprise later. Resting measures need 5 h without food, 4 h without caffeine, 2 h without alcohol or nicotine, and a rest after exercise.
  */
 export interface Preparation {
-  [k: string]: unknown;
+  /**
+   * Hours since the last food or caloric drink.
+   */
+  hours_since_food?: number;
+  /**
+   * Hours since the last coffee, tea, cola or other caffeine.
+   */
+  hours_since_caffeine?: number;
+  /**
+   * Hours since the last alcohol.
+   */
+  hours_since_alcohol?: number;
+  /**
+   * Hours since the last nicotine. Leave out for a client who never uses it and write nicotine: never.
+   */
+  hours_since_nicotine?: number;
+  /**
+   * Use of nicotine in any form.
+   */
+  nicotine?: "never" | "former" | "current";
+  /**
+   * Hours since the last moderate exercise.
+   */
+  hours_since_exercise?: number;
+  /**
+   * Hours since the last hard or unaccustomed exercise.
+   */
+  hours_since_hard_exercise?: number;
+  /**
+   * Sleep in the night before.
+   */
+  sleep_h?: number;
+  /**
+   * Sleep in a usual night.
+   */
+  usual_sleep_h?: number;
+  /**
+   * Time of quiet lying or sitting before the resting measurement began.
+   */
+  settling_min?: number;
+  /**
+   * Posture during resting measurements.
+   */
+  posture?: "supine" | "semi-recumbent" | "seated";
+  /**
+   * Fever or infection.
+   */
+  illness?: "none" | "within two weeks" | "present";
+  /**
+   * Highest altitude slept at in the past four weeks, if it is above the laboratory's.
+   */
+  recent_altitude_m?: number;
+  /**
+   * Days since the last night there.
+   */
+  days_since_altitude?: number;
+  /**
+   * Time zones crossed in the past week.
+   */
+  travel_time_zones?: number;
+  /**
+   * How the client describes their drinking in the past day.
+   */
+  hydration?: "as usual" | "less than usual" | "more than usual";
+  /**
+   * Urine specific gravity by refractometer.
+   */
+  urine_specific_gravity?: number;
+  /**
+   * Whether usual medication was taken today, and when, by class and clock time; no doses.
+   *
+   * @maxItems 20
+   */
+  medication_today?:
+    | []
+    | [string]
+    | [string, string]
+    | [string, string, string]
+    | [string, string, string, string]
+    | [string, string, string, string, string]
+    | [string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string, string, string]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ];
+  /**
+   * Optional. Phase of the cycle as the client states it, if they wish to.
+   */
+  menstrual_phase?:
+    | "menses"
+    | "follicular"
+    | "ovulatory"
+    | "luteal"
+    | "irregular"
+    | "hormonal contraception"
+    | "pregnant"
+    | "menopause"
+    | "not stated";
+  /**
+   * Supplements in the past two days that can change a test: caffeine tablets, nitrate, bicarbonate, creatine.
+   *
+   * @maxItems 20
+   */
+  supplements?:
+    | []
+    | [string]
+    | [string, string]
+    | [string, string, string]
+    | [string, string, string, string]
+    | [string, string, string, string, string]
+    | [string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string, string, string]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ];
+  /**
+   * How ready the client feels, 1 not at all to 10 completely.
+   */
+  readiness?: number;
+  /**
+   * Anything else about the days before.
+   */
+  note?: string;
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * The air of the laboratory. Without temperature, humidity and pressure no gas volume can be converted, and there is no default for any of them.
  */
 export interface Room {
-  [k: string]: unknown;
+  /**
+   * Air temperature near the client.
+   */
+  temperature_c?: number;
+  /**
+   * Relative humidity.
+   */
+  humidity_pct?: number;
+  /**
+   * Station pressure: what a barometer in the room reads, not reduced to sea level. A weather service reports the reduced one, about 8.8 mmHg too high for every 100 m of altitude near sea level.
+   */
+  pressure_mmhg?: number;
+  /**
+   * What the client breathed. room air: the fractions come from the house choice room_air. stated: fio2 and fico2 below. A hypoxic or hyperoxic gas is always stated.
+   */
+  inspired_gas?: "room air" | "stated";
+  /**
+   * Inspired oxygen fraction of the dry gas, measured at the mouth.
+   */
+  fio2?: number;
+  /**
+   * Inspired carbon dioxide fraction of the dry gas.
+   */
+  fico2?: number;
+  /**
+   * Carbon dioxide of the room air. Above about 1000 ppm ventilate the room.
+   */
+  co2_ppm?: number;
+  /**
+   * Whether a fan blew on the client during exercise. Keep it the same between visits.
+   */
+  fan?: boolean;
+  /**
+   * Anything unusual about the room.
+   */
+  note?: string;
+  confirmed?: Confirmed;
+}
+export interface CalibrationCheck {
+  /**
+   * Key of the instrument in lab.yaml.
+   */
+  instrument: string;
+  /**
+   * Date of the check, if it was not the day of the visit.
+   */
+  date?: string;
+  /**
+   * Clock time of the check, in quotes: "08:10".
+   */
+  time?: string;
+  /**
+   * Before or after the client was measured. A check afterwards is what shows drift.
+   */
+  when?: "before" | "after" | "periodic";
+  /**
+   * What the instrument itself or you concluded. The limits are checked again from the numbers below.
+   */
+  result?: "passed" | "failed" | "passed after repetition";
+  volume?: VolumeCheck;
+  /**
+   * Gases of known composition, as read by the analyser.
+   *
+   * @minItems 1
+   * @maxItems 12
+   */
+  gas?:
+    | [GasCheck]
+    | [GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck, GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck]
+    | [GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck, GasCheck]
+    | [
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck,
+        GasCheck
+      ];
+  reference?: ReferenceCheck;
+  biological_control?: BiologicalControl;
+  /**
+   * What was done about it.
+   */
+  note?: string;
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Syringe check of the flow sensor.
  */
-export interface Calibration {
-  [k: string]: unknown;
+export interface VolumeCheck {
+  /**
+   * Volume of the calibration syringe.
+   */
+  syringe_l: number;
+  /**
+   * Volumes the instrument read, one a stroke, slow and fast mixed.
+   *
+   * @minItems 1
+   * @maxItems 60
+   */
+  read_l: [number, ...number[]];
+  confirmed?: Confirmed;
+}
+export interface GasCheck {
+  /**
+   * Name of the gas: cylinder, room air, nitrogen.
+   */
+  gas: string;
+  /**
+   * Oxygen fraction by the certificate, or of room air.
+   */
+  o2_true?: number;
+  /**
+   * Oxygen fraction the analyser read.
+   */
+  o2_read?: number;
+  /**
+   * Carbon dioxide fraction by the certificate.
+   */
+  co2_true?: number;
+  /**
+   * Carbon dioxide fraction the analyser read.
+   */
+  co2_read?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Any other check against something known: a test mass, a belt speed by tape and stopwatch, a control solution, a DXA phantom.
+ */
+export interface ReferenceCheck {
+  /**
+   * What was checked: mass, belt speed, control solution, phantom.
+   */
+  quantity: string;
+  /**
+   * Unit of both values.
+   */
+  unit: string;
+  /**
+   * The known value.
+   */
+  true_value: number;
+  /**
+   * What the instrument read.
+   */
+  read_value: number;
+  /**
+   * Largest accepted difference, in the same unit.
+   */
+  limit?: number;
+}
+/**
+ * A healthy member of staff measured at a fixed work rate every few weeks: it finds faults that syringe and cylinder miss.
+ */
+export interface BiologicalControl {
+  /**
+   * Date of the control.
+   */
+  date: string;
+  /**
+   * What was compared: vo2 at 100 W.
+   */
+  measure: string;
+  /**
+   * Value found.
+   */
+  value: number;
+  /**
+   * Mean of the control's earlier values, in the same unit.
+   */
+  expected: number;
+  /**
+   * Largest accepted difference.
+   */
+  tolerance_pct: number;
+  confirmed?: Confirmed;
 }
 /**
  * To be described.
@@ -221,10 +789,4 @@ export interface Lactate {
  */
 export interface Hypoxia {
   [k: string]: unknown;
-}
-/**
- * Values of this mapping that are unusual but true: key and why you are sure, e.g. {mass_kg: "weighed twice"}.
- */
-export interface Confirmed {
-  [k: string]: string;
 }
