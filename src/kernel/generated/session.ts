@@ -123,10 +123,263 @@ export interface Choices {
   lung_reference?: "gli-global-2022" | "nhanes-1999";
 }
 /**
- * To be described.
+ * Health screening before exercise, as answered on the day. An answer that is missing resolves to refer, never to proceed. Answers stay with the visit; names and addresses do not.
  */
 export interface Screening {
-  [k: string]: unknown;
+  /**
+   * Date of the answers, where not the date of the visit.
+   */
+  date?: string;
+  /**
+   * Planned activity of moderate intensity, 30 minutes or more on 3 or more days a week, for the last 3 months. true or false; left out means not answered, which resolves to refer.
+   */
+  regularly_active?: boolean;
+  known_disease?: KnownDisease;
+  symptoms?: Symptoms;
+  emergency_signs?: EmergencySigns;
+  absolute_contraindications?: AbsoluteContraindications;
+  relative_contraindications?: RelativeContraindications;
+  /**
+   * Hardest exercise planned, tests included.
+   */
+  intended_intensity?: "light" | "moderate" | "vigorous" | "maximal";
+  clearance?: Clearance;
+  /**
+   * What ended or marked an exercise test of this visit, from the published lists of reasons to stop.
+   */
+  events?: (
+    | "systolic-fall-with-ischaemia"
+    | "moderate-or-severe-angina"
+    | "nervous-system-symptoms"
+    | "poor-perfusion"
+    | "st-elevation"
+    | "sustained-ventricular-tachycardia"
+    | "monitoring-failure"
+    | "client-request"
+    | "systolic-fall-without-ischaemia"
+    | "marked-st-displacement"
+    | "other-arrhythmia"
+    | "bundle-branch-block"
+    | "fatigue-or-breathlessness"
+    | "increasing-chest-pain"
+    | "hypertensive-response"
+    | "low-saturation-with-symptoms"
+  )[];
+  /**
+   * True where staff, telephone plan and defibrillator were checked before the tests.
+   */
+  emergency_check?: boolean;
+  confirmed?: Confirmed;
+}
+/**
+ * Known disease.
+ */
+export interface KnownDisease {
+  /**
+   * Cardiac, peripheral vascular or cerebrovascular disease. true or false; left out means not answered, which resolves to refer.
+   */
+  cardiovascular?: boolean;
+  /**
+   * Diabetes, type 1 or 2. true or false; left out means not answered, which resolves to refer.
+   */
+  metabolic?: boolean;
+  /**
+   * Renal disease. true or false; left out means not answered, which resolves to refer.
+   */
+  renal?: boolean;
+}
+/**
+ * Signs and symptoms, at rest or during activity.
+ */
+export interface Symptoms {
+  /**
+   * Pain or discomfort of chest, neck, jaw or arm on exertion. true or false; left out means not answered, which resolves to refer.
+   */
+  chest_discomfort?: boolean;
+  /**
+   * Breathlessness at rest or with mild effort. true or false; left out means not answered, which resolves to refer.
+   */
+  breathlessness?: boolean;
+  /**
+   * Dizziness or syncope. true or false; left out means not answered, which resolves to refer.
+   */
+  dizziness_or_syncope?: boolean;
+  /**
+   * Breathlessness lying down or waking at night breathless. true or false; left out means not answered, which resolves to refer.
+   */
+  orthopnoea?: boolean;
+  /**
+   * Swelling of the ankles. true or false; left out means not answered, which resolves to refer.
+   */
+  ankle_oedema?: boolean;
+  /**
+   * Palpitations or tachycardia. true or false; left out means not answered, which resolves to refer.
+   */
+  palpitations?: boolean;
+  /**
+   * Leg pain on walking that passes at rest. true or false; left out means not answered, which resolves to refer.
+   */
+  claudication?: boolean;
+  /**
+   * Known heart murmur. true or false; left out means not answered, which resolves to refer.
+   */
+  heart_murmur?: boolean;
+  /**
+   * Unusual fatigue or breathlessness with usual activity. true or false; left out means not answered, which resolves to refer.
+   */
+  unusual_fatigue?: boolean;
+}
+/**
+ * Signs that need help now.
+ */
+export interface EmergencySigns {
+  /**
+   * Chest pain now. true or false; left out means not answered, which resolves to refer.
+   */
+  ongoing_chest_pain?: boolean;
+  /**
+   * Syncope today. true or false; left out means not answered, which resolves to refer.
+   */
+  syncope_today?: boolean;
+  /**
+   * New neurological deficit. true or false; left out means not answered, which resolves to refer.
+   */
+  neurological_deficit?: boolean;
+  /**
+   * Severe breathlessness at rest. true or false; left out means not answered, which resolves to refer.
+   */
+  severe_breathlessness_at_rest?: boolean;
+}
+/**
+ * Findings with which no exercise test is made. To be answered before a maximal test.
+ */
+export interface AbsoluteContraindications {
+  /**
+   * Myocardial infarction within 2 days, another acute cardiac event, or a recent ECG change suggesting ischaemia. true or false; left out means not answered, which resolves to refer.
+   */
+  acute_coronary_event?: boolean;
+  /**
+   * Unstable angina. true or false; left out means not answered, which resolves to refer.
+   */
+  unstable_angina?: boolean;
+  /**
+   * Uncontrolled arrhythmia with symptoms or haemodynamic compromise. true or false; left out means not answered, which resolves to refer.
+   */
+  uncontrolled_arrhythmia?: boolean;
+  /**
+   * Symptomatic severe aortic stenosis. true or false; left out means not answered, which resolves to refer.
+   */
+  symptomatic_aortic_stenosis?: boolean;
+  /**
+   * Uncontrolled symptomatic heart failure. true or false; left out means not answered, which resolves to refer.
+   */
+  uncontrolled_heart_failure?: boolean;
+  /**
+   * Acute pulmonary embolus or infarction. true or false; left out means not answered, which resolves to refer.
+   */
+  pulmonary_embolism?: boolean;
+  /**
+   * Acute myocarditis or pericarditis. true or false; left out means not answered, which resolves to refer.
+   */
+  myocarditis_or_pericarditis?: boolean;
+  /**
+   * Suspected or known dissecting aneurysm. true or false; left out means not answered, which resolves to refer.
+   */
+  aortic_dissection?: boolean;
+  /**
+   * Acute systemic infection with fever, aches or swollen glands. true or false; left out means not answered, which resolves to refer.
+   */
+  acute_infection?: boolean;
+  /**
+   * Active endocarditis. true or false; left out means not answered, which resolves to refer.
+   */
+  active_endocarditis?: boolean;
+  /**
+   * Deep vein thrombosis. true or false; left out means not answered, which resolves to refer.
+   */
+  deep_vein_thrombosis?: boolean;
+  /**
+   * Physical disability that precludes safe testing. true or false; left out means not answered, which resolves to refer.
+   */
+  unsafe_disability?: boolean;
+}
+/**
+ * Findings with which a physician decides whether a test is made. To be answered before a maximal test.
+ */
+export interface RelativeContraindications {
+  /**
+   * Left main coronary stenosis. true or false; left out means not answered, which resolves to refer.
+   */
+  left_main_stenosis?: boolean;
+  /**
+   * Moderate stenotic valve disease. true or false; left out means not answered, which resolves to refer.
+   */
+  valve_disease?: boolean;
+  /**
+   * Electrolyte abnormality. true or false; left out means not answered, which resolves to refer.
+   */
+  electrolyte_abnormality?: boolean;
+  /**
+   * Tachy- or bradyarrhythmia. true or false; left out means not answered, which resolves to refer.
+   */
+  arrhythmia?: boolean;
+  /**
+   * Hypertrophic cardiomyopathy or other outflow obstruction. true or false; left out means not answered, which resolves to refer.
+   */
+  outflow_obstruction?: boolean;
+  /**
+   * Neuromuscular, musculoskeletal or rheumatoid disorder made worse by exercise. true or false; left out means not answered, which resolves to refer.
+   */
+  disorder_worsened_by_exercise?: boolean;
+  /**
+   * High-degree atrioventricular block. true or false; left out means not answered, which resolves to refer.
+   */
+  high_degree_av_block?: boolean;
+  /**
+   * Ventricular aneurysm. true or false; left out means not answered, which resolves to refer.
+   */
+  ventricular_aneurysm?: boolean;
+  /**
+   * Uncontrolled diabetes, thyrotoxicosis or myxoedema. true or false; left out means not answered, which resolves to refer.
+   */
+  uncontrolled_metabolic_disease?: boolean;
+  /**
+   * Chronic infectious disease. true or false; left out means not answered, which resolves to refer.
+   */
+  chronic_infection?: boolean;
+  /**
+   * Mental or physical impairment that prevents adequate effort. true or false; left out means not answered, which resolves to refer.
+   */
+  impairment_of_effort?: boolean;
+  /**
+   * Recent stroke or transient ischaemic attack. true or false; left out means not answered, which resolves to refer.
+   */
+  recent_stroke?: boolean;
+  /**
+   * Uncorrected anaemia. true or false; left out means not answered, which resolves to refer.
+   */
+  uncorrected_anaemia?: boolean;
+}
+/**
+ * Medical clearance for exercise.
+ */
+export interface Clearance {
+  /**
+   * Role of the person who gave it, such as physician. No name.
+   */
+  by: string;
+  /**
+   * Date of the clearance.
+   */
+  date: string;
+  /**
+   * Hardest exercise it covers.
+   */
+  intensity: "light" | "moderate" | "vigorous" | "maximal";
+  /**
+   * True where signs, symptoms or disease changed since the clearance.
+   */
+  change_since?: boolean;
 }
 /**
  * The hours and days before the visit. Each key is worth a question to the client: what is not asked cannot explain a surprise later. Resting measures need 5 h without food, 4 h without caffeine, 2 h without alcohol or nicotine, and a rest after exercise.
@@ -695,16 +948,148 @@ export interface BiologicalControl {
   confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Stature, mass and girths of the trunk. Take each measure twice, going round the list before repeating; a third time where the two differ by more than 1 %. Two readings give the mean, three the median.
  */
 export interface Size {
-  [k: string]: unknown;
+  /**
+   * Stretch stature, barefoot, heels together, head in the Frankfort plane, read at the end of a deep breath, to 0.1 cm. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  stature_cm?: number | [number, ...number[]];
+  /**
+   * Body mass in minimal clothing after voiding, to 0.1 kg. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  mass_kg?: number | [number, ...number[]];
+  /**
+   * Waist circumference at the site named in waist_site, horizontal, at the end of a normal expiration. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  waist_cm?: number | [number, ...number[]];
+  /**
+   * Where the waist was measured; sites differ by 1 to 3 cm and must not be mixed between visits. midpoint: halfway between lowest rib and iliac crest · iliac-crest: just above the crest · narrowest: smallest girth between rib and crest.
+   */
+  waist_site?: "midpoint" | "iliac-crest" | "narrowest";
+  /**
+   * Hip circumference at the greatest posterior protuberance of the buttocks. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  hip_cm?: number | [number, ...number[]];
+  /**
+   * What was worn on the scales.
+   */
+  clothing?: "minimal" | "light" | "ordinary";
+  /**
+   * Clock time of the measurement; stature falls through the day. Hours:minutes in quotes ("08:42").
+   */
+  time?: string;
+  /**
+   * True where the client is pregnant: body mass index and waist then have no class.
+   */
+  pregnant?: boolean;
+  /**
+   * Key of the instrument in lab.yaml under instruments.
+   */
+  scales?: string;
+  /**
+   * Key of the instrument in lab.yaml under instruments.
+   */
+  stadiometer?: string;
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Resting blood pressure. Five minutes of quiet sitting, back supported, legs uncrossed, arm bare and at heart level, no talking; three readings 1 to 2 minutes apart, a fourth where the first two differ by more than 10 mmHg. What holds for all readings may stand once above them.
  */
 export interface BloodPressure {
-  [k: string]: unknown;
+  /**
+   * How pressure was read.
+   */
+  method?: "oscillometric" | "auscultatory";
+  /**
+   * Key of the instrument in lab.yaml under instruments.
+   */
+  device?: string;
+  /**
+   * Arm of the reading.
+   */
+  arm?: "left" | "right";
+  /**
+   * Cuff size by arm circumference: small-adult 22 to 26 cm · adult 27 to 34 cm · large-adult 35 to 44 cm · thigh 45 to 52 cm.
+   */
+  cuff?: "small-adult" | "adult" | "large-adult" | "thigh";
+  /**
+   * Posture during the reading; the classes hold for seated readings.
+   */
+  posture?: "seated" | "supine" | "standing";
+  /**
+   * Quiet rest before the reading.
+   */
+  rest_min?: number;
+  /**
+   * Mid-arm circumference, which decides the cuff.
+   */
+  arm_circumference_cm?: number;
+  /**
+   * Every reading in the order it was taken. Nothing is left out: the averaging rule of the scheme decides which count.
+   *
+   * @minItems 1
+   */
+  readings?: [BloodPressureReading, ...BloodPressureReading[]];
+  /**
+   * True where the pulse was irregular or the device said so: oscillometric readings are then unsafe; repeat by auscultation.
+   */
+  irregular_pulse?: boolean;
+  /**
+   * True where the client had symptoms with the reading, such as chest pain, severe headache, breathlessness, disturbed vision or weakness of one side.
+   */
+  symptoms?: boolean;
+  /**
+   * True where the client takes medication for blood pressure.
+   */
+  treated?: boolean;
+  confirmed?: Confirmed;
+}
+/**
+ * One reading.
+ */
+export interface BloodPressureReading {
+  /**
+   * Systolic pressure.
+   */
+  systolic_mmhg: number;
+  /**
+   * Diastolic pressure. A 0 from a device means it found none: leave the reading out and say so in remarks.
+   */
+  diastolic_mmhg: number;
+  /**
+   * Pulse rate shown with the reading.
+   */
+  pulse_per_min?: number;
+  /**
+   * Arm of the reading.
+   */
+  arm?: "left" | "right";
+  /**
+   * Cuff size by arm circumference: small-adult 22 to 26 cm · adult 27 to 34 cm · large-adult 35 to 44 cm · thigh 45 to 52 cm.
+   */
+  cuff?: "small-adult" | "adult" | "large-adult" | "thigh";
+  /**
+   * Posture during the reading; the classes hold for seated readings.
+   */
+  posture?: "seated" | "supine" | "standing";
+  /**
+   * Quiet rest before the reading.
+   */
+  rest_min?: number;
+  /**
+   * Clock time of the reading. Hours:minutes in quotes ("08:42").
+   */
+  time?: string;
+  confirmed?: Confirmed;
 }
 /**
  * To be described.
@@ -719,28 +1104,471 @@ export interface HeartRateVariability {
   [k: string]: unknown;
 }
 /**
- * To be described.
+ * Whole-body dual-energy X-ray absorptiometry. Uses ionising radiation: needs a justification, a licensed operator and pregnancy excluded. Same time of day, fasted or same meal state, voided, minimal clothing, no metal, no exercise that day.
  */
 export interface Dxa {
-  [k: string]: unknown;
+  /**
+   * Maker of the scanner; values and norms of different makers must not be compared.
+   */
+  scanner_maker?: "ge-lunar" | "hologic" | "norland" | "other";
+  /**
+   * Key of the instrument in lab.yaml under instruments.
+   */
+  scanner?: string;
+  /**
+   * Scan mode the scanner chose by body thickness.
+   */
+  mode?: "thin" | "standard" | "thick" | "other";
+  /**
+   * Version of the analysis software; a new version can move results.
+   */
+  software?: string;
+  /**
+   * whole: the body lay inside the field · half-mirrored: one side was scanned and mirrored · offset: limbs partly outside.
+   */
+  positioning?: "whole" | "half-mirrored" | "offset";
+  /**
+   * True after an overnight fast or in the agreed, repeated meal state.
+   */
+  fasted?: boolean;
+  /**
+   * Clock time of the scan. Hours:minutes in quotes ("08:42").
+   */
+  time?: string;
+  /**
+   * Result of the pregnancy question before the scan. Needed for clients who could be pregnant.
+   */
+  pregnancy?: "excluded" | "possible" | "not asked" | "not applicable";
+  /**
+   * True where contrast medium, barium or a nuclear medicine study was given in the days before: the scan must wait.
+   */
+  contrast_or_isotope_last_week?: boolean;
+  /**
+   * Effective dose from the scanner's own record.
+   */
+  dose_usv?: number;
+  whole?: DxaWhole;
+  head?: DxaRegion;
+  trunk?: DxaRegion1;
+  left_arm?: DxaRegion2;
+  right_arm?: DxaRegion3;
+  arms?: DxaRegion4;
+  left_leg?: DxaRegion5;
+  right_leg?: DxaRegion6;
+  legs?: DxaRegion7;
+  android?: DxaRegion8;
+  gynoid?: DxaRegion9;
+  /**
+   * Visceral adipose tissue mass as the scanner estimates it.
+   */
+  vat_mass_g?: number;
+  /**
+   * Visceral adipose tissue area as the scanner estimates it.
+   */
+  vat_area_cm2?: number;
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * The whole body with the head.
+ */
+export interface DxaWhole {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * The head.
+ */
+export interface DxaRegion {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * The trunk, without head and limbs.
+ */
+export interface DxaRegion1 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * The left arm.
+ */
+export interface DxaRegion2 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * The right arm.
+ */
+export interface DxaRegion3 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * Both arms, where sides are not printed.
+ */
+export interface DxaRegion4 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * The left leg.
+ */
+export interface DxaRegion5 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * The right leg.
+ */
+export interface DxaRegion6 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * Both legs, where sides are not printed.
+ */
+export interface DxaRegion7 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * The android region as the scanner places it.
+ */
+export interface DxaRegion8 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * The gynoid region as the scanner places it.
+ */
+export interface DxaRegion9 {
+  /**
+   * Fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Lean soft-tissue mass WITHOUT bone mineral. Where the printout shows lean with bone, subtract the bone mineral first.
+   */
+  lean_g?: number;
+  /**
+   * Bone mineral content.
+   */
+  bmc_g?: number;
+  /**
+   * Bone mineral density.
+   */
+  bmd_g_cm2?: number;
+}
+/**
+ * Skinfolds by caliper on the right side of the body. Go round all sites before repeating; a third reading where two differ by more than 5 %. Read 2 s after full pressure; not after exercise, sauna, swimming or shower.
  */
 export interface Skinfolds {
-  [k: string]: unknown;
+  /**
+   * Key of the instrument in lab.yaml under instruments.
+   */
+  caliper?: string;
+  /**
+   * Initials or role of the person who measured; the same one at each visit.
+   */
+  measurer?: string;
+  /**
+   * Side of the body.
+   */
+  side?: "right" | "left";
+  /**
+   * Chest, diagonal fold between axilla and nipple. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  chest_mm?: number | [number, ...number[]];
+  /**
+   * Midaxillary line at the level of the xiphoid process. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  midaxillary_mm?: number | [number, ...number[]];
+  /**
+   * Back of the upper arm, vertical, midway between acromion and elbow. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  triceps_mm?: number | [number, ...number[]];
+  /**
+   * Front of the upper arm, vertical, at the level of the triceps fold. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  biceps_mm?: number | [number, ...number[]];
+  /**
+   * Below the angle of the shoulder blade, diagonal. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  subscapular_mm?: number | [number, ...number[]];
+  /**
+   * Beside the navel, vertical. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  abdomen_mm?: number | [number, ...number[]];
+  /**
+   * Above the iliac crest. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  suprailiac_mm?: number | [number, ...number[]];
+  /**
+   * Front of the thigh, vertical, midway between hip and kneecap. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  thigh_mm?: number | [number, ...number[]];
+  /**
+   * Inner calf at the greatest girth. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  calf_mm?: number | [number, ...number[]];
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Girths by a non-stretch tape. Twice each; a third time where two differ by more than 1 %.
  */
 export interface Girths {
-  [k: string]: unknown;
+  /**
+   * Neck below the larynx. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  neck_cm?: number | [number, ...number[]];
+  /**
+   * Abdomen at the level of the navel. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  abdomen_navel_cm?: number | [number, ...number[]];
+  /**
+   * Smallest girth between rib and iliac crest. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  waist_narrowest_cm?: number | [number, ...number[]];
+  /**
+   * Greatest girth over the buttocks. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  hip_cm?: number | [number, ...number[]];
+  /**
+   * Relaxed upper arm, midway. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  arm_cm?: number | [number, ...number[]];
+  /**
+   * Mid-thigh. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  thigh_cm?: number | [number, ...number[]];
+  /**
+   * Greatest girth of the calf. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  calf_cm?: number | [number, ...number[]];
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Bioelectrical impedance. What the device prints is an estimate by an equation of its own; keep the device, the time and the state of the client the same.
  */
 export interface Impedance {
-  [k: string]: unknown;
+  /**
+   * Key of the instrument in lab.yaml under instruments.
+   */
+  device?: string;
+  /**
+   * Share of fat as the device printed it.
+   */
+  fat_percent?: number;
+  /**
+   * Resistance at 50 kHz, where shown.
+   */
+  resistance_ohm?: number;
+  /**
+   * Reactance at 50 kHz, where shown.
+   */
+  reactance_ohm?: number;
+  /**
+   * Posture during the measurement.
+   */
+  posture?: "supine" | "standing";
+  /**
+   * Hours since food or drink.
+   */
+  hours_since_food?: number;
+  /**
+   * Hours since hard exercise.
+   */
+  hours_since_exercise?: number;
+  /**
+   * True where alcohol was drunk in the last 24 hours.
+   */
+  alcohol_last_day?: boolean;
+  /**
+   * True where the bladder was emptied first.
+   */
+  voided?: boolean;
+  /**
+   * True where the client has a pacemaker or another implanted electronic device: impedance must not be measured.
+   */
+  implanted_device?: boolean;
+  /**
+   * True with oedema, dialysis, pregnancy or marked dehydration: the value is then unreliable.
+   */
+  oedema_or_dialysis?: boolean;
+  confirmed?: Confirmed;
 }
 /**
  * To be described.
@@ -749,28 +1577,651 @@ export interface Lungs {
   [k: string]: unknown;
 }
 /**
- * To be described.
+ * Strength and power tests. Each is optional.
  */
 export interface Strength {
-  [k: string]: unknown;
+  grip?: Grip;
+  push_ups?: PushUps;
+  bench_press?: BenchPress;
+  leg_press?: LegPress;
+  pull_ups?: PullUps;
+  jump?: Jump;
+  mid_thigh_pull?: MidThighPull;
+  step_up?: StepUp;
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Hand grip: three trials a hand, alternating, 60 s rest. Each hand is kept apart; the sum of two hands is never entered.
+ */
+export interface Grip {
+  /**
+   * Left hand. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  left_kg?: number | [number, ...number[]];
+  /**
+   * Right hand. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  right_kg?: number | [number, ...number[]];
+  /**
+   * Dominant hand.
+   */
+  dominant?: "left" | "right" | "both";
+  /**
+   * Key of the instrument in lab.yaml under instruments.
+   */
+  device?: string;
+  /**
+   * Kind of dynamometer; norms hold for one kind.
+   */
+  device_type?: "hydraulic" | "spring" | "electronic";
+  /**
+   * Posture; standing with a straight arm reads higher.
+   */
+  posture?: "seated-elbow-bent" | "standing-arm-straight" | "standing-elbow-bent";
+  /**
+   * Handle position.
+   */
+  handle_position?: number;
+  /**
+   * True with pain, recent injury or surgery of hand or arm.
+   */
+  pain_or_surgery?: boolean;
+  confirmed?: Confirmed;
+}
+/**
+ * Consecutive push-ups without time limit until form fails.
+ */
+export interface PushUps {
+  /**
+   * Full repetitions.
+   */
+  repetitions: number;
+  /**
+   * standard: from the toes · modified: from the knees.
+   */
+  form?: "standard" | "modified";
+  /**
+   * Time limit, where one was set; the rating tables hold only without one.
+   */
+  time_limit_s?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Best bench press set to failure, or the heaviest single lift.
+ */
+export interface BenchPress {
+  /**
+   * Load moved, with bar or sled.
+   */
+  load_kg: number;
+  /**
+   * Full repetitions in the set. 1 means a measured one-repetition maximum; estimates hold for 2 to 10.
+   */
+  repetitions: number;
+  /**
+   * What was lifted on. The published ratio tables hold only for a seated selectorised machine.
+   */
+  machine?: "free-weight" | "seated-machine" | "sled-45-degrees" | "pneumatic" | "other";
+  /**
+   * True where the lift was spotted.
+   */
+  spotter?: boolean;
+  confirmed?: Confirmed;
+}
+/**
+ * Best leg press set to failure, or the heaviest single lift.
+ */
+export interface LegPress {
+  /**
+   * Load moved, with bar or sled.
+   */
+  load_kg: number;
+  /**
+   * Full repetitions in the set. 1 means a measured one-repetition maximum; estimates hold for 2 to 10.
+   */
+  repetitions: number;
+  /**
+   * What was lifted on. The published ratio tables hold only for a seated selectorised machine.
+   */
+  machine?: "free-weight" | "seated-machine" | "sled-45-degrees" | "pneumatic" | "other";
+  /**
+   * True where the lift was spotted.
+   */
+  spotter?: boolean;
+  confirmed?: Confirmed;
+}
+/**
+ * Pull-ups from a dead hang until the chin no longer clears the bar.
+ */
+export interface PullUps {
+  /**
+   * Full repetitions.
+   */
+  repetitions: number;
+  /**
+   * Hold of the bar.
+   */
+  hold?: "overhand" | "underhand" | "neutral";
+  /**
+   * Load carried.
+   */
+  added_load_kg?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Vertical jump. Methods differ by several centimetres: keep one.
+ */
+export interface Jump {
+  /**
+   * How height was found.
+   */
+  method?: "jump-and-reach" | "flight-time" | "force-plate";
+  /**
+   * Kind of jump.
+   */
+  type?: "squat" | "countermovement";
+  /**
+   * Use of the arms.
+   */
+  arms?: "free" | "on-hips";
+  /**
+   * Height of each jump. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  height_cm?: number | [number, ...number[]];
+  /**
+   * Flight time of each jump, where the height is to be computed from it. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  flight_time_s?: number | [number, ...number[]];
+  /**
+   * Key of the instrument in lab.yaml under instruments.
+   */
+  device?: string;
+  confirmed?: Confirmed;
+}
+/**
+ * Isometric mid-thigh pull on a force plate: two or more 5-s pulls within 250 N.
+ */
+export interface MidThighPull {
+  /**
+   * Peak force of each pull. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  peak_force_n: number | [number, ...number[]];
+  /**
+   * gross: with body weight · net: without it.
+   */
+  force?: "gross" | "net";
+  /**
+   * Knee angle.
+   */
+  knee_degrees?: number;
+  /**
+   * Hip angle.
+   */
+  hip_degrees?: number;
+  /**
+   * Sampling rate.
+   */
+  sampling_hz?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Step-ups at a steady rhythm, with or without a load.
+ */
+export interface StepUp {
+  /**
+   * Height of the step.
+   */
+  step_height_cm: number;
+  /**
+   * Complete up-and-down cycles a minute.
+   */
+  cycles_per_min: number;
+  /**
+   * Time kept up.
+   */
+  duration_min?: number;
+  /**
+   * Load carried on the back.
+   */
+  load_kg?: number;
+  /**
+   * Heart rate at the end.
+   */
+  heart_rate_end_bpm?: number;
+  /**
+   * Rating of perceived exertion.
+   */
+  rpe?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Mobility and balance.
  */
 export interface Mobility {
-  [k: string]: unknown;
+  sit_and_reach?: SitAndReach;
+  single_leg_stance?: SingleLegStance;
+  reach?: Reach;
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Seated forward reach after a warm-up, knees straight, held 2 s; two trials, the better counts.
+ */
+export interface SitAndReach {
+  /**
+   * Reach on the scale of the box. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  reach_cm: number | [number, ...number[]];
+  /**
+   * What the scale shows at the soles of the feet: 26, 23 or 0. Results are given on the 26 cm scale.
+   */
+  zero_cm: 26 | 23 | 0;
+  confirmed?: Confirmed;
+}
+/**
+ * Standing on one bare foot, arms crossed; time until the other foot touches or the foot moves.
+ */
+export interface SingleLegStance {
+  /**
+   * Standing on the left leg. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  left_s?: number | [number, ...number[]];
+  /**
+   * Standing on the right leg. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  right_s?: number | [number, ...number[]];
+  /**
+   * Eyes open or closed.
+   */
+  eyes?: "open" | "closed";
+  /**
+   * Time at which a trial was stopped. The published values used 45 s.
+   */
+  ceiling_s?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Reach in three directions on one leg.
+ */
+export interface Reach {
+  left?: ReachLeft;
+  right?: ReachRight;
+  confirmed?: Confirmed;
+}
+/**
+ * Reach of the free leg while standing on this leg; three trials each.
+ */
+export interface ReachLeft {
+  /**
+   * Forward reach. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  anterior_cm?: number | [number, ...number[]];
+  /**
+   * Backward and inward reach. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  posteromedial_cm?: number | [number, ...number[]];
+  /**
+   * Backward and outward reach. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  posterolateral_cm?: number | [number, ...number[]];
+  /**
+   * Length from hip spine to inner ankle.
+   */
+  limb_length_cm?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Reach of the free leg while standing on this leg; three trials each.
+ */
+export interface ReachRight {
+  /**
+   * Forward reach. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  anterior_cm?: number | [number, ...number[]];
+  /**
+   * Backward and inward reach. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  posteromedial_cm?: number | [number, ...number[]];
+  /**
+   * Backward and outward reach. One value, or a list of the single readings.
+   *
+   * @minItems 1
+   */
+  posterolateral_cm?: number | [number, ...number[]];
+  /**
+   * Length from hip spine to inner ankle.
+   */
+  limb_length_cm?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Tests of endurance outside the gas analysis. Each gives an estimate of peak oxygen uptake, never a measurement.
  */
 export interface FieldTests {
-  [k: string]: unknown;
+  mile_walk?: MileWalk;
+  two_km_walk?: TwoKmWalk;
+  six_minute_walk?: SixMinuteWalk;
+  twelve_minute_run?: TwelveMinuteRun;
+  mile_and_half_run?: MileAndHalfRun;
+  mile_jog?: MileJog;
+  shuttle_run?: ShuttleRun;
+  treadmill_time?: TreadmillTime;
+  loaded_walk?: LoadedWalk;
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * One mile (1609 m) walked as fast as possible on a flat course.
+ */
+export interface MileWalk {
+  /**
+   * Time. Decimal minutes: 14 min 30 s is 14.5.
+   */
+  time_min: number;
+  /**
+   * Heart rate at the end.
+   */
+  heart_rate_bpm?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Two kilometres walked as fast as possible.
+ */
+export interface TwoKmWalk {
+  /**
+   * Time. Decimal minutes: 14 min 30 s is 14.5.
+   */
+  time_min: number;
+  /**
+   * Heart rate at the end.
+   */
+  heart_rate_bpm?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Six-minute walk in a corridor.
+ */
+export interface SixMinuteWalk {
+  /**
+   * Distance.
+   */
+  distance_m: number;
+  /**
+   * Length of the corridor.
+   */
+  corridor_m?: number;
+  /**
+   * Heart rate at the end.
+   */
+  heart_rate_bpm?: number;
+  /**
+   * Breathlessness at the end, 0 to 10.
+   */
+  breathlessness_0_10?: number;
+  /**
+   * Which trial this was; distance rises with practice.
+   */
+  trial?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Distance run in twelve minutes.
+ */
+export interface TwelveMinuteRun {
+  /**
+   * Distance.
+   */
+  distance_m: number;
+  confirmed?: Confirmed;
+}
+/**
+ * One and a half miles (2414 m) run as fast as possible.
+ */
+export interface MileAndHalfRun {
+  /**
+   * Time. Decimal minutes: 14 min 30 s is 14.5.
+   */
+  time_min: number;
+  confirmed?: Confirmed;
+}
+/**
+ * One mile jogged at a steady submaximal pace.
+ */
+export interface MileJog {
+  /**
+   * Time. Decimal minutes: 14 min 30 s is 14.5.
+   */
+  time_min: number;
+  /**
+   * Heart rate at the end.
+   */
+  heart_rate_bpm: number;
+  confirmed?: Confirmed;
+}
+/**
+ * 20-m shuttle run, 1-minute stages, 8.5 km/h rising by 0.5 km/h.
+ */
+export interface ShuttleRun {
+  /**
+   * Last stage announced and completed.
+   */
+  last_stage?: number;
+  /**
+   * Last half-stage completed, in steps of 0.5.
+   */
+  last_half_stage?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Time to exhaustion on a published treadmill protocol, without gas analysis and without handrail support.
+ */
+export interface TreadmillTime {
+  /**
+   * Protocol.
+   */
+  protocol: "bruce" | "modified-bruce" | "balke";
+  /**
+   * Total time. Decimal minutes: 14 min 30 s is 14.5.
+   */
+  time_min: number;
+  /**
+   * True where the client held the handrail: time-based estimates do not hold.
+   */
+  handrail?: boolean;
+  confirmed?: Confirmed;
+}
+/**
+ * Steady walk with a load on the back.
+ */
+export interface LoadedWalk {
+  /**
+   * Load carried.
+   */
+  load_kg: number;
+  /**
+   * Speed.
+   */
+  speed_km_h: number;
+  /**
+   * Grade; level or uphill.
+   */
+  grade_percent?: number;
+  /**
+   * Ground.
+   */
+  terrain?: "treadmill" | "paved" | "dirt-road" | "light-brush" | "heavy-brush" | "swamp" | "loose-sand";
+  confirmed?: Confirmed;
+}
+/**
+ * Submaximal tests without gas analysis: estimates of peak oxygen uptake with their error, never a measurement. They lean on heart rate, and mean little with medicines that slow it.
  */
 export interface Submaximal {
-  [k: string]: unknown;
+  treadmill_walk?: TreadmillWalk;
+  treadmill_jog?: TreadmillJog;
+  treadmill_questionnaire?: TreadmillQuestionnaire;
+  cycle_stages?: CycleStages;
+  cycle_single?: CycleSingle;
+  cycle_maximal_power?: CycleMaximalPower;
+  treadmill_peak?: TreadmillPeak;
+  /**
+   * True where the client takes a medicine that slows the heart: estimates from heart rate are then withheld.
+   */
+  beta_blocker?: boolean;
+  confirmed?: Confirmed;
+}
+/**
+ * One-stage walk: 4 min level at 50 to 70 % of predicted maximal heart rate, then 4 min at 5 %.
+ */
+export interface TreadmillWalk {
+  /**
+   * Walking speed.
+   */
+  speed_km_h: number;
+  /**
+   * Heart rate at the end.
+   */
+  heart_rate_bpm: number;
+  confirmed?: Confirmed;
+}
+/**
+ * One-stage jog at a steady self-chosen pace.
+ */
+export interface TreadmillJog {
+  /**
+   * Speed.
+   */
+  speed_km_h: number;
+  /**
+   * Heart rate at steady state.
+   */
+  heart_rate_bpm: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Walk, jog or run stage with perceived functional ability and physical activity rating.
+ */
+export interface TreadmillQuestionnaire {
+  /**
+   * Speed that brought heart rate to 70 to 90 % of the predicted maximum.
+   */
+  speed_km_h: number;
+  /**
+   * Perceived functional ability, sum of two items.
+   */
+  functional_ability: number;
+  /**
+   * Physical activity rating.
+   */
+  activity_rating: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Cycle test in 3-minute stages until two stages have a steady heart rate between 110 and 150.
+ */
+export interface CycleStages {
+  /**
+   * All stages in order.
+   *
+   * @minItems 1
+   */
+  stages: [CycleStage, ...CycleStage[]];
+  /**
+   * Cadence.
+   */
+  cadence_rpm?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * A stage of the cycle test with its steady heart rate.
+ */
+export interface CycleStage {
+  /**
+   * Power.
+   */
+  power_w: number;
+  /**
+   * Mean heart rate of the last minute.
+   */
+  heart_rate_bpm: number;
+  /**
+   * Rating of perceived exertion.
+   */
+  rpe?: number;
+  /**
+   * Systolic pressure.
+   */
+  systolic_mmhg?: number;
+  /**
+   * Diastolic pressure.
+   */
+  diastolic_mmhg?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * One 6-minute cycle load with heart rate between 130 and 170.
+ */
+export interface CycleSingle {
+  /**
+   * Power.
+   */
+  power_w: number;
+  /**
+   * Mean of minutes 5 and 6.
+   */
+  heart_rate_bpm: number;
+  /**
+   * Cadence.
+   */
+  cadence_rpm?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Highest power of a cycle test without gas analysis: 4 min unloaded, then 15 W each minute.
+ */
+export interface CycleMaximalPower {
+  /**
+   * Highest power completed.
+   */
+  power_w: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Highest speed and grade of a treadmill test without gas analysis.
+ */
+export interface TreadmillPeak {
+  /**
+   * Speed.
+   */
+  speed_km_h: number;
+  /**
+   * Grade.
+   */
+  grade_percent: number;
+  confirmed?: Confirmed;
 }
 /**
  * To be described.
