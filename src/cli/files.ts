@@ -1,0 +1,137 @@
+/**
+ * The only door to the disk. Reads stay inside the practice folder and inside a size limit; writes are atomic, so that
+ * an interrupted build leaves the old file whole.
+ */
+
+import { createHash } from "node:crypto";
+import {
+  closeSync,
+  fsyncSync,
+  lstatSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  realpathSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeSync,
+} from "node:fs";
+import { dirname, join, relative, sep } from "node:path";
+
+/** Largest file that is read, in bytes: a full day of breaths is about 5 MB. */
+export const LARGEST_FILE = 50_000_000;
+
+export interface TextFile {
+  /** Path relative to the practice folder, forward slashes. */
+  readonly path: string;
+  readonly text: string;
+  readonly sha256: string;
+}
+
+/** Why a file could not be read, in words a practitioner can act on. */
+export class Unreadable extends Error {
+  constructor(
+    readonly path: string,
+    readonly found: string,
+    readonly fix: string,
+  ) {
+    super(`${path}: ${found}. ${fix}`);
+    this.name = "Unreadable";
+  }
+}
+
+export const slashed = (path: string): string => (sep === "/" ? path : path.split(sep).join("/"));
+
+/** Reads a text file of the practice. Throws Unreadable for links that lead out, files too large, and what the disk refuses. */
+export function readText(root: string, path: string): TextFile {
+  const bytes = readBytes(root, path);
+  return { path: slashed(path), text: decode(bytes), sha256: sha256(bytes) };
+}
+
+export function readBytes(root: string, path: string): Buffer {
+  const full = join(root, path);
+  try {
+    const real = realpathSync(full);
+    const inside = relative(realpathSync(root), real);
+    if (inside.startsWith("..") || inside === "")
+      throw new Unreadable(
+        path,
+        "leads out of the practice folder",
+        "Copy the file into the practice; links to the outside are not followed.",
+      );
+    const { size } = statSync(real);
+    if (!lstatSync(real).isFile()) throw new Unreadable(path, "is not a file", "Name a plain file.");
+    if (size > LARGEST_FILE)
+      throw new Unreadable(
+        path,
+        `is ${Math.round(size / 1e6)} MB; the limit is ${LARGEST_FILE / 1e6} MB`,
+        "Keep one test a file, or thin the recording.",
+      );
+    return readFileSync(real);
+  } catch (error) {
+    if (error instanceof Unreadable) throw error;
+    throw new Unreadable(path, diskWords(error), "Check the path and the permissions.");
+  }
+}
+
+/** UTF-8 (with or without mark) or UTF-16 with its mark; anything else is read as Windows Latin-1, as old instruments write. */
+export function decode(bytes: Uint8Array): string {
+  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le").decode(bytes);
+  if (bytes[0] === 0xfe && bytes[1] === 0xff) return new TextDecoder("utf-16be").decode(bytes);
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return new TextDecoder("windows-1252").decode(bytes);
+  }
+}
+
+export const sha256 = (data: Uint8Array | string): string => createHash("sha256").update(data).digest("hex");
+
+/** Names in a folder, sorted by code unit (the same on every machine); empty when the folder does not exist. */
+export function list(root: string, path: string): { readonly name: string; readonly folder: boolean }[] {
+  try {
+    return readdirSync(join(root, path), { withFileTypes: true })
+      .map((entry) => ({ name: entry.name, folder: entry.isDirectory() }))
+      .sort((a, b) => (a.name < b.name ? -1 : 1));
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === "ENOENT") return [];
+    throw new Unreadable(path, diskWords(error), "Check the permissions of the folder.");
+  }
+}
+
+/** Writes beside the target, then renames: readers see the old file or the new one, never half of one. */
+export function writeAtomically(path: string, data: string | Uint8Array): void {
+  const beside = join(dirname(path), `.${process.pid}-${sha256(path).slice(0, 8)}.part`);
+  try {
+    const handle = openSync(beside, "w");
+    try {
+      const bytes = typeof data === "string" ? Buffer.from(data, "utf8") : data;
+      let written = 0;
+      while (written < bytes.length) written += writeSync(handle, bytes, written);
+      fsyncSync(handle);
+    } finally {
+      closeSync(handle);
+    }
+    renameSync(beside, path);
+  } catch (error) {
+    rmSync(beside, { force: true });
+    throw new Unreadable(path, `could not be written: ${diskWords(error)}`, "The old file, if any, is untouched.");
+  }
+}
+
+const WORDS: Readonly<Record<string, string>> = {
+  ENOENT: "does not exist",
+  EACCES: "may not be read or written by you",
+  EPERM: "may not be read or written by you",
+  EROFS: "lies on a read-only disk",
+  ENOSPC: "the disk is full",
+  EISDIR: "is a folder, not a file",
+  ENOTDIR: "a part of the path is a file, not a folder",
+  EMFILE: "too many files are open",
+  ELOOP: "is a link that leads in a circle",
+};
+const diskWords = (error: unknown): string => {
+  const code = (error as NodeJS.ErrnoException).code ?? "";
+  return WORDS[code] ?? `the disk answered ${code || String(error)}`;
+};

@@ -1,0 +1,72 @@
+/**
+ * What need not be built again. A visit is fresh when the content of everything it depends on is what it was at the
+ * last build, and its outputs are the files that build wrote. The record lies in .waymark/ (not committed); losing it
+ * costs time, never a number: results.yaml stays its own record, and `--no-cache` gives the same bytes.
+ */
+import { existsSync, mkdirSync, readdirSync, readFileSync, statSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { sha256, writeAtomically } from "./files.js";
+
+/** Folder of the installed program: holds dist/, schema/, templates/, src/norms/tables/. */
+export const PROGRAM = fileURLToPath(new URL("../../", import.meta.url));
+
+export interface Output {
+  readonly file: string;
+  readonly size: number;
+  readonly mtimeMs: number;
+}
+export interface Built {
+  readonly key: string;
+  readonly outputs: readonly Output[];
+}
+export type BuildRecord = { [visit: string]: Built };
+
+const place = (root: string) => join(root, ".waymark", "built.json");
+
+export function readRecord(root: string, useCache: boolean): BuildRecord {
+  if (!useCache) return {};
+  try {
+    return JSON.parse(readFileSync(place(root), "utf8")) as BuildRecord;
+  } catch {
+    return {};
+  }
+}
+
+export function writeRecord(root: string, record: BuildRecord): void {
+  mkdirSync(join(root, ".waymark"), { recursive: true });
+  writeAtomically(place(root), JSON.stringify(record));
+}
+
+/** Notes the outputs of a visit as they lie on the disk now. */
+export function outputsOf(folder: string, files: readonly string[]): Output[] {
+  return files.map((file) => {
+    const { size, mtimeMs } = statSync(join(folder, file));
+    return { file, size, mtimeMs };
+  });
+}
+
+export function isFresh(folder: string, built: Built | undefined, key: string, files: readonly string[]): boolean {
+  if (built === undefined || built.key !== key) return false;
+  const known = new Map(built.outputs.map((output) => [output.file, output]));
+  return files.every((file) => {
+    const was = known.get(file);
+    if (was === undefined) return false;
+    const now = statSync(join(folder, file), { throwIfNoEntry: false });
+    return now !== undefined && now.size === was.size && now.mtimeMs === was.mtimeMs;
+  });
+}
+
+/** One digest of everything in the program that can move a byte of output: code, schemas, templates, tables. */
+export function programDigest(): string {
+  const parts = ["dist", "schema", "templates", "src/norms/tables", "src/compare/tables", "src/plan/tables"];
+  const texts = parts
+    .filter((part) => existsSync(join(PROGRAM, part)))
+    .flatMap((part) =>
+      readdirSync(join(PROGRAM, part), { recursive: true, encoding: "utf8" })
+        .filter((file) => /\.(js|json|yaml|hbs|css|woff2)$/.test(file))
+        .sort()
+        .map((file) => `${part}/${file}\n${sha256(readFileSync(join(PROGRAM, part, file)))}`),
+    );
+  return sha256(texts.join("\n"));
+}
