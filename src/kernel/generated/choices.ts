@@ -39,6 +39,42 @@ export interface Choices {
   lactate_definition:
     "baseline-plus-0.5" | "baseline-plus-1.0" | "fixed-2" | "fixed-4" | "log-log" | "dmax" | "modified-dmax";
   /**
+   * Minutes dropped at the start of the resting measurement, while the client settles under the hood or mask.
+   */
+  rest_settling_min: 0 | 5 | 10 | 15;
+  /**
+   * Length of the steady window at rest, in whole minutes.
+   */
+  rest_window_min: 5 | 10 | 15;
+  /**
+   * first-steady: the first window in which the minute values of VO2 and of VCO2 each vary by no more than 10 % · all-after-settling: the mean of everything after the settling time. A lowest window reads too low and is not offered.
+   */
+  rest_window_rule: "first-steady" | "all-after-settling";
+  /**
+   * Edition of the pre-test conditions for resting metabolic rate that the preparation is held against.
+   */
+  rest_conditions: "evidence-review-2015" | "practitioner-instructions-2006";
+  /**
+   * Equation for fat and carbohydrate oxidation, at rest and in steady exercise. jeukendrup-wallis-2005 is for exercise; at rest its glucose-based parent peronnet-massicotte-1991 is used instead.
+   */
+  substrate_equation: "frayn-1983" | "peronnet-massicotte-1991" | "jeukendrup-wallis-2005";
+  /**
+   * Length of the part of an RR record that is used. 300 is the standard short record; variability from records of different length must not be compared.
+   */
+  hrv_window_s: 60 | 120 | 300;
+  /**
+   * Part dropped at the start of an RR record.
+   */
+  hrv_settling_s: 0 | 60 | 120 | 300;
+  /**
+   * Definition of the speed at VO2max. daniels: line through the submaximal stages · lacour: mean cost above standing · di-prampero: mean gross cost · completed-stage: highest completed stage · pro-rata: with the finished part of the last stage.
+   */
+  vvo2max_definition: "daniels" | "lacour" | "di-prampero" | "completed-stage" | "pro-rata";
+  /**
+   * Part of the incremental phase over which the slope of ventilation on VCO2 is fitted: to the second threshold, or to the end (about 3 higher). Mixing them between visits is an error.
+   */
+  ventilatory_slope_range: "to-vt2" | "whole";
+  /**
    * Reference equations for spirometry.
    */
   lung_reference: "gli-global-2022" | "nhanes-1999";

@@ -336,10 +336,263 @@ export interface Target {
   from?: string;
 }
 /**
- * To be described.
+ * Health screening before exercise, as answered on the day. An answer that is missing resolves to refer, never to proceed. Answers stay with the visit; names and addresses do not.
  */
 export interface Screening {
-  [k: string]: unknown;
+  /**
+   * Date of the answers, where not the date of the visit.
+   */
+  date?: string;
+  /**
+   * Planned activity of moderate intensity, 30 minutes or more on 3 or more days a week, for the last 3 months. true or false; left out means not answered, which resolves to refer.
+   */
+  regularly_active?: boolean;
+  known_disease?: KnownDisease;
+  symptoms?: Symptoms;
+  emergency_signs?: EmergencySigns;
+  absolute_contraindications?: AbsoluteContraindications;
+  relative_contraindications?: RelativeContraindications;
+  /**
+   * Hardest exercise planned, tests included.
+   */
+  intended_intensity?: "light" | "moderate" | "vigorous" | "maximal";
+  clearance?: Clearance;
+  /**
+   * What ended or marked an exercise test of this visit, from the published lists of reasons to stop.
+   */
+  events?: (
+    | "systolic-fall-with-ischaemia"
+    | "moderate-or-severe-angina"
+    | "nervous-system-symptoms"
+    | "poor-perfusion"
+    | "st-elevation"
+    | "sustained-ventricular-tachycardia"
+    | "monitoring-failure"
+    | "client-request"
+    | "systolic-fall-without-ischaemia"
+    | "marked-st-displacement"
+    | "other-arrhythmia"
+    | "bundle-branch-block"
+    | "fatigue-or-breathlessness"
+    | "increasing-chest-pain"
+    | "hypertensive-response"
+    | "low-saturation-with-symptoms"
+  )[];
+  /**
+   * True where staff, telephone plan and defibrillator were checked before the tests.
+   */
+  emergency_check?: boolean;
+  confirmed?: Confirmed;
+}
+/**
+ * Known disease.
+ */
+export interface KnownDisease {
+  /**
+   * Cardiac, peripheral vascular or cerebrovascular disease. true or false; left out means not answered, which resolves to refer.
+   */
+  cardiovascular?: boolean;
+  /**
+   * Diabetes, type 1 or 2. true or false; left out means not answered, which resolves to refer.
+   */
+  metabolic?: boolean;
+  /**
+   * Renal disease. true or false; left out means not answered, which resolves to refer.
+   */
+  renal?: boolean;
+}
+/**
+ * Signs and symptoms, at rest or during activity.
+ */
+export interface Symptoms {
+  /**
+   * Pain or discomfort of chest, neck, jaw or arm on exertion. true or false; left out means not answered, which resolves to refer.
+   */
+  chest_discomfort?: boolean;
+  /**
+   * Breathlessness at rest or with mild effort. true or false; left out means not answered, which resolves to refer.
+   */
+  breathlessness?: boolean;
+  /**
+   * Dizziness or syncope. true or false; left out means not answered, which resolves to refer.
+   */
+  dizziness_or_syncope?: boolean;
+  /**
+   * Breathlessness lying down or waking at night breathless. true or false; left out means not answered, which resolves to refer.
+   */
+  orthopnoea?: boolean;
+  /**
+   * Swelling of the ankles. true or false; left out means not answered, which resolves to refer.
+   */
+  ankle_oedema?: boolean;
+  /**
+   * Palpitations or tachycardia. true or false; left out means not answered, which resolves to refer.
+   */
+  palpitations?: boolean;
+  /**
+   * Leg pain on walking that passes at rest. true or false; left out means not answered, which resolves to refer.
+   */
+  claudication?: boolean;
+  /**
+   * Known heart murmur. true or false; left out means not answered, which resolves to refer.
+   */
+  heart_murmur?: boolean;
+  /**
+   * Unusual fatigue or breathlessness with usual activity. true or false; left out means not answered, which resolves to refer.
+   */
+  unusual_fatigue?: boolean;
+}
+/**
+ * Signs that need help now.
+ */
+export interface EmergencySigns {
+  /**
+   * Chest pain now. true or false; left out means not answered, which resolves to refer.
+   */
+  ongoing_chest_pain?: boolean;
+  /**
+   * Syncope today. true or false; left out means not answered, which resolves to refer.
+   */
+  syncope_today?: boolean;
+  /**
+   * New neurological deficit. true or false; left out means not answered, which resolves to refer.
+   */
+  neurological_deficit?: boolean;
+  /**
+   * Severe breathlessness at rest. true or false; left out means not answered, which resolves to refer.
+   */
+  severe_breathlessness_at_rest?: boolean;
+}
+/**
+ * Findings with which no exercise test is made. To be answered before a maximal test.
+ */
+export interface AbsoluteContraindications {
+  /**
+   * Myocardial infarction within 2 days, another acute cardiac event, or a recent ECG change suggesting ischaemia. true or false; left out means not answered, which resolves to refer.
+   */
+  acute_coronary_event?: boolean;
+  /**
+   * Unstable angina. true or false; left out means not answered, which resolves to refer.
+   */
+  unstable_angina?: boolean;
+  /**
+   * Uncontrolled arrhythmia with symptoms or haemodynamic compromise. true or false; left out means not answered, which resolves to refer.
+   */
+  uncontrolled_arrhythmia?: boolean;
+  /**
+   * Symptomatic severe aortic stenosis. true or false; left out means not answered, which resolves to refer.
+   */
+  symptomatic_aortic_stenosis?: boolean;
+  /**
+   * Uncontrolled symptomatic heart failure. true or false; left out means not answered, which resolves to refer.
+   */
+  uncontrolled_heart_failure?: boolean;
+  /**
+   * Acute pulmonary embolus or infarction. true or false; left out means not answered, which resolves to refer.
+   */
+  pulmonary_embolism?: boolean;
+  /**
+   * Acute myocarditis or pericarditis. true or false; left out means not answered, which resolves to refer.
+   */
+  myocarditis_or_pericarditis?: boolean;
+  /**
+   * Suspected or known dissecting aneurysm. true or false; left out means not answered, which resolves to refer.
+   */
+  aortic_dissection?: boolean;
+  /**
+   * Acute systemic infection with fever, aches or swollen glands. true or false; left out means not answered, which resolves to refer.
+   */
+  acute_infection?: boolean;
+  /**
+   * Active endocarditis. true or false; left out means not answered, which resolves to refer.
+   */
+  active_endocarditis?: boolean;
+  /**
+   * Deep vein thrombosis. true or false; left out means not answered, which resolves to refer.
+   */
+  deep_vein_thrombosis?: boolean;
+  /**
+   * Physical disability that precludes safe testing. true or false; left out means not answered, which resolves to refer.
+   */
+  unsafe_disability?: boolean;
+}
+/**
+ * Findings with which a physician decides whether a test is made. To be answered before a maximal test.
+ */
+export interface RelativeContraindications {
+  /**
+   * Left main coronary stenosis. true or false; left out means not answered, which resolves to refer.
+   */
+  left_main_stenosis?: boolean;
+  /**
+   * Moderate stenotic valve disease. true or false; left out means not answered, which resolves to refer.
+   */
+  valve_disease?: boolean;
+  /**
+   * Electrolyte abnormality. true or false; left out means not answered, which resolves to refer.
+   */
+  electrolyte_abnormality?: boolean;
+  /**
+   * Tachy- or bradyarrhythmia. true or false; left out means not answered, which resolves to refer.
+   */
+  arrhythmia?: boolean;
+  /**
+   * Hypertrophic cardiomyopathy or other outflow obstruction. true or false; left out means not answered, which resolves to refer.
+   */
+  outflow_obstruction?: boolean;
+  /**
+   * Neuromuscular, musculoskeletal or rheumatoid disorder made worse by exercise. true or false; left out means not answered, which resolves to refer.
+   */
+  disorder_worsened_by_exercise?: boolean;
+  /**
+   * High-degree atrioventricular block. true or false; left out means not answered, which resolves to refer.
+   */
+  high_degree_av_block?: boolean;
+  /**
+   * Ventricular aneurysm. true or false; left out means not answered, which resolves to refer.
+   */
+  ventricular_aneurysm?: boolean;
+  /**
+   * Uncontrolled diabetes, thyrotoxicosis or myxoedema. true or false; left out means not answered, which resolves to refer.
+   */
+  uncontrolled_metabolic_disease?: boolean;
+  /**
+   * Chronic infectious disease. true or false; left out means not answered, which resolves to refer.
+   */
+  chronic_infection?: boolean;
+  /**
+   * Mental or physical impairment that prevents adequate effort. true or false; left out means not answered, which resolves to refer.
+   */
+  impairment_of_effort?: boolean;
+  /**
+   * Recent stroke or transient ischaemic attack. true or false; left out means not answered, which resolves to refer.
+   */
+  recent_stroke?: boolean;
+  /**
+   * Uncorrected anaemia. true or false; left out means not answered, which resolves to refer.
+   */
+  uncorrected_anaemia?: boolean;
+}
+/**
+ * Medical clearance for exercise.
+ */
+export interface Clearance {
+  /**
+   * Role of the person who gave it, such as physician. No name.
+   */
+  by: string;
+  /**
+   * Date of the clearance.
+   */
+  date: string;
+  /**
+   * Hardest exercise it covers.
+   */
+  intensity: "light" | "moderate" | "vigorous" | "maximal";
+  /**
+   * True where signs, symptoms or disease changed since the clearance.
+   */
+  change_since?: boolean;
 }
 /**
  * Choices that change numbers. House default in lab.yaml; a client or a session may set its own. They are written into results.yaml and must not move between visits that are compared.
@@ -379,6 +632,42 @@ export interface Choices {
    */
   lactate_definition?:
     "baseline-plus-0.5" | "baseline-plus-1.0" | "fixed-2" | "fixed-4" | "log-log" | "dmax" | "modified-dmax";
+  /**
+   * Minutes dropped at the start of the resting measurement, while the client settles under the hood or mask.
+   */
+  rest_settling_min?: 0 | 5 | 10 | 15;
+  /**
+   * Length of the steady window at rest, in whole minutes.
+   */
+  rest_window_min?: 5 | 10 | 15;
+  /**
+   * first-steady: the first window in which the minute values of VO2 and of VCO2 each vary by no more than 10 % · all-after-settling: the mean of everything after the settling time. A lowest window reads too low and is not offered.
+   */
+  rest_window_rule?: "first-steady" | "all-after-settling";
+  /**
+   * Edition of the pre-test conditions for resting metabolic rate that the preparation is held against.
+   */
+  rest_conditions?: "evidence-review-2015" | "practitioner-instructions-2006";
+  /**
+   * Equation for fat and carbohydrate oxidation, at rest and in steady exercise. jeukendrup-wallis-2005 is for exercise; at rest its glucose-based parent peronnet-massicotte-1991 is used instead.
+   */
+  substrate_equation?: "frayn-1983" | "peronnet-massicotte-1991" | "jeukendrup-wallis-2005";
+  /**
+   * Length of the part of an RR record that is used. 300 is the standard short record; variability from records of different length must not be compared.
+   */
+  hrv_window_s?: 60 | 120 | 300;
+  /**
+   * Part dropped at the start of an RR record.
+   */
+  hrv_settling_s?: 0 | 60 | 120 | 300;
+  /**
+   * Definition of the speed at VO2max. daniels: line through the submaximal stages · lacour: mean cost above standing · di-prampero: mean gross cost · completed-stage: highest completed stage · pro-rata: with the finished part of the last stage.
+   */
+  vvo2max_definition?: "daniels" | "lacour" | "di-prampero" | "completed-stage" | "pro-rata";
+  /**
+   * Part of the incremental phase over which the slope of ventilation on VCO2 is fitted: to the second threshold, or to the end (about 3 higher). Mixing them between visits is an error.
+   */
+  ventilatory_slope_range?: "to-vt2" | "whole";
   /**
    * Reference equations for spirometry.
    */

@@ -70,6 +70,7 @@ export interface Session {
   submaximal?: Submaximal;
   incremental?: Incremental;
   lactate?: Lactate;
+  critical_power?: CriticalPower;
   hypoxia?: Hypoxia;
   /**
    * Anything a colleague should know years later. No names, no contact data.
@@ -117,6 +118,42 @@ export interface Choices {
    */
   lactate_definition?:
     "baseline-plus-0.5" | "baseline-plus-1.0" | "fixed-2" | "fixed-4" | "log-log" | "dmax" | "modified-dmax";
+  /**
+   * Minutes dropped at the start of the resting measurement, while the client settles under the hood or mask.
+   */
+  rest_settling_min?: 0 | 5 | 10 | 15;
+  /**
+   * Length of the steady window at rest, in whole minutes.
+   */
+  rest_window_min?: 5 | 10 | 15;
+  /**
+   * first-steady: the first window in which the minute values of VO2 and of VCO2 each vary by no more than 10 % · all-after-settling: the mean of everything after the settling time. A lowest window reads too low and is not offered.
+   */
+  rest_window_rule?: "first-steady" | "all-after-settling";
+  /**
+   * Edition of the pre-test conditions for resting metabolic rate that the preparation is held against.
+   */
+  rest_conditions?: "evidence-review-2015" | "practitioner-instructions-2006";
+  /**
+   * Equation for fat and carbohydrate oxidation, at rest and in steady exercise. jeukendrup-wallis-2005 is for exercise; at rest its glucose-based parent peronnet-massicotte-1991 is used instead.
+   */
+  substrate_equation?: "frayn-1983" | "peronnet-massicotte-1991" | "jeukendrup-wallis-2005";
+  /**
+   * Length of the part of an RR record that is used. 300 is the standard short record; variability from records of different length must not be compared.
+   */
+  hrv_window_s?: 60 | 120 | 300;
+  /**
+   * Part dropped at the start of an RR record.
+   */
+  hrv_settling_s?: 0 | 60 | 120 | 300;
+  /**
+   * Definition of the speed at VO2max. daniels: line through the submaximal stages · lacour: mean cost above standing · di-prampero: mean gross cost · completed-stage: highest completed stage · pro-rata: with the finished part of the last stage.
+   */
+  vvo2max_definition?: "daniels" | "lacour" | "di-prampero" | "completed-stage" | "pro-rata";
+  /**
+   * Part of the incremental phase over which the slope of ventilation on VCO2 is fitted: to the second threshold, or to the end (about 3 higher). Mixing them between visits is an error.
+   */
+  ventilatory_slope_range?: "to-vt2" | "whole";
   /**
    * Reference equations for spirometry.
    */
@@ -1092,16 +1129,123 @@ export interface BloodPressureReading {
   confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Resting gas exchange by indirect calorimetry. Name a CSV series and the settling time is dropped and the first steady window used; or type the values of a window you chose yourself under `typed`. Fasting, rest before the test, stimulants and room belong in preparation and room.
  */
 export interface Rest {
-  [k: string]: unknown;
+  /**
+   * File name of the CSV with the resting measurement, in this visit's folder. It needs time, oxygen uptake and carbon dioxide output, or ventilation with expired fractions.
+   */
+  series?: string;
+  /**
+   * Key of the instrument in lab.yaml instruments; its `columns:` mapping names the columns of the series.
+   */
+  instrument?: string;
+  /**
+   * Time in the series at which quiet rest begins, when the file holds something before it. The settling time is counted from here.
+   */
+  from_s?: number;
+  /**
+   * Time in the series at which quiet rest ends, when the file holds something after it.
+   */
+  to_s?: number;
+  /**
+   * Posture during the measurement. Resting metabolic rate is defined supine; sitting reads higher. Keep it the same at each visit.
+   */
+  posture?: "supine" | "semi-recumbent" | "seated";
+  /**
+   * How expired gas was collected. A mask or mouthpiece raises tidal volume a little; a hood does not show breaths.
+   */
+  collection?: "hood" | "face mask" | "mouthpiece" | "bag";
+  /**
+   * What the client did during the measurement. Sleep lowers and fidgeting or hyperventilation raises the reading.
+   */
+  behaviour?: "quiet and awake" | "asleep part of the time" | "restless" | "hyperventilated";
+  /**
+   * Nitrogen in urine collected over 24 hours. Only where it was measured: it allows for protein in energy expenditure and in the fuel shares.
+   */
+  urinary_nitrogen_g_per_day?: number;
+  typed?: RestTyped;
+  /**
+   * Anything a colleague should know about this measurement.
+   */
+  remark?: string;
+  confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Means over a steady window read elsewhere and typed by hand, used when there is no series.
+ */
+export interface RestTyped {
+  /**
+   * Oxygen uptake, STPD, in millilitres a minute.
+   */
+  vo2_ml_min?: number;
+  /**
+   * Carbon dioxide output, STPD, in millilitres a minute.
+   */
+  vco2_ml_min?: number;
+  /**
+   * Minute ventilation, BTPS.
+   */
+  ventilation_l_min?: number;
+  /**
+   * Volume of one breath, BTPS.
+   */
+  tidal_volume_l?: number;
+  /**
+   * Breaths a minute.
+   */
+  breathing_frequency_per_min?: number;
+  /**
+   * Mean heart rate over the window.
+   */
+  heart_rate_bpm?: number;
+  /**
+   * Length of the window the means were taken over.
+   */
+  window_min?: number;
+  /**
+   * Minutes at the start that were not used.
+   */
+  settling_dropped_min?: number;
+  /**
+   * Coefficient of variation of the minute values of oxygen uptake in the window.
+   */
+  vo2_cv_pct?: number;
+  /**
+   * Coefficient of variation of the minute values of carbon dioxide output in the window.
+   */
+  vco2_cv_pct?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Beat-to-beat (RR) intervals at rest, from a text file with one interval a row. Short records of different length, posture or time of day must not be compared.
  */
 export interface HeartRateVariability {
-  [k: string]: unknown;
+  /**
+   * File name of the text or CSV file with the RR intervals, in this visit's folder.
+   */
+  series?: string;
+  /**
+   * Key of the instrument in lab.yaml instruments; its `columns:` mapping names the column with the intervals.
+   */
+  instrument?: string;
+  /**
+   * Posture during the record. Keep it the same at each visit.
+   */
+  posture?: "supine" | "seated" | "standing";
+  /**
+   * Free, or paced at a set rate. Paced breathing changes variability.
+   */
+  breathing?: "free" | "paced";
+  /**
+   * What found the beats. An optical wrist sensor gives pulse intervals, which are not RR intervals.
+   */
+  recorder?: "electrocardiograph" | "chest strap" | "optical sensor";
+  /**
+   * Anything a colleague should know about this record.
+   */
+  remark?: string;
+  confirmed?: Confirmed;
 }
 /**
  * Whole-body dual-energy X-ray absorptiometry. Uses ionising radiation: needs a justification, a licensed operator and pregnancy excluded. Same time of day, fasted or same meal state, voided, minimal clothing, no metal, no exercise that day.
@@ -2230,10 +2374,199 @@ export interface Incremental {
   [k: string]: unknown;
 }
 /**
- * To be described.
+ * A step test with blood lactate at the end of each step. Type the steps, or name a CSV with one row a step. All threshold definitions are computed and their spread shown; the one chosen in choices.lactate_definition is followed.
  */
 export interface Lactate {
-  [k: string]: unknown;
+  /**
+   * File name of a CSV with one row a step: power or speed, lactate, and where measured heart rate, oxygen uptake and perceived exertion.
+   */
+  series?: string;
+  /**
+   * Key of the instrument in lab.yaml instruments; its `columns:` mapping names the columns of the series.
+   */
+  instrument?: string;
+  /**
+   * Mode of exercise. Thresholds of different modes must not be compared.
+   */
+  mode?: "cycle" | "treadmill running" | "treadmill walking" | "rowing" | "skiing" | "arm crank" | "other";
+  /**
+   * Where blood was taken. Earlobe and fingertip differ a little: keep it the same.
+   */
+  site?: "earlobe" | "fingertip" | "venous" | "arterial";
+  /**
+   * Length of each step. Definitions assume steps of 3 to 5 minutes.
+   */
+  step_duration_s?: number;
+  /**
+   * Lowest value the analyser prints. A step at or below it means "not above", so it is used as printed and remarked on.
+   */
+  analyser_floor_mmol_l?: number;
+  /**
+   * Treadmill grade, the same in every step.
+   */
+  grade_pct?: number;
+  /**
+   * Lactate before the first step. Shown; never used as the baseline of a definition.
+   */
+  rest_lactate_mmol_l?: number;
+  /**
+   * Steps in order. A step in which lactate failed stays in the list without its lactate.
+   *
+   * @minItems 1
+   * @maxItems 30
+   */
+  steps?: [LactateStep, ...LactateStep[]];
+  /**
+   * Anything a colleague should know about this test.
+   */
+  remark?: string;
+  confirmed?: Confirmed;
+}
+export interface LactateStep {
+  /**
+   * Power of the step, in watts. Give power or speed.
+   */
+  power_w?: number;
+  /**
+   * Speed of the step, in kilometres an hour.
+   */
+  speed_km_h?: number;
+  /**
+   * Blood lactate at the end of the step. Leave out when the sample failed: 0 is not a value.
+   */
+  lactate_mmol_l?: number;
+  /**
+   * Mean heart rate at the end of the step.
+   */
+  heart_rate_bpm?: number;
+  /**
+   * Oxygen uptake at the end of the step, STPD, in litres a minute.
+   */
+  vo2_l_min?: number;
+  /**
+   * Carbon dioxide output at the end of the step, STPD, in litres a minute.
+   */
+  vco2_l_min?: number;
+  /**
+   * Perceived exertion at the end of the step, scale 6 to 20.
+   */
+  rpe?: number;
+  /**
+   * How long this step lasted, when it was cut short. The load of an unfinished last step is taken pro rata.
+   */
+  duration_s?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Several bouts to exhaustion, each at one power or over one distance, from which critical power or critical speed is fitted. At least three bouts between 2 and 15 minutes, the longest at least 5 minutes longer than the shortest.
+ */
+export interface CriticalPower {
+  /**
+   * Mode of exercise, the same in all bouts.
+   */
+  mode?: "cycle" | "running" | "rowing" | "skiing" | "swimming" | "other";
+  /**
+   * Days over which the bouts were spread. Bouts on one day need full recovery between them.
+   */
+  days_between?: number;
+  /**
+   * The bouts, in any order. Give power_w for each, or distance_m for each.
+   *
+   * @minItems 1
+   * @maxItems 12
+   */
+  bouts:
+    | [CriticalPowerBout]
+    | [CriticalPowerBout, CriticalPowerBout]
+    | [CriticalPowerBout, CriticalPowerBout, CriticalPowerBout]
+    | [CriticalPowerBout, CriticalPowerBout, CriticalPowerBout, CriticalPowerBout]
+    | [CriticalPowerBout, CriticalPowerBout, CriticalPowerBout, CriticalPowerBout, CriticalPowerBout]
+    | [CriticalPowerBout, CriticalPowerBout, CriticalPowerBout, CriticalPowerBout, CriticalPowerBout, CriticalPowerBout]
+    | [
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout
+      ]
+    | [
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout
+      ]
+    | [
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout
+      ]
+    | [
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout
+      ]
+    | [
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout
+      ]
+    | [
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout,
+        CriticalPowerBout
+      ];
+  confirmed?: Confirmed;
+}
+export interface CriticalPowerBout {
+  /**
+   * Time to exhaustion, or time over the distance.
+   */
+  duration_s: number;
+  /**
+   * Mean power of the bout.
+   */
+  power_w?: number;
+  /**
+   * Distance covered.
+   */
+  distance_m?: number;
+  confirmed?: Confirmed;
 }
 /**
  * To be described.
