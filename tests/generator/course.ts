@@ -76,7 +76,8 @@ export function course(r: Recipe): Course {
   let stores = r.slope1 * r.vo2Rest + r.offset;
   let extra = 0;
   let heart = r.hrRest;
-  const vco2AtVt2 = r.vt2 === null ? Number.POSITIVE_INFINITY : r.slope1 * r.vt2 + r.offset + excess(r, r.vt2);
+  /** VCO2 at the moment VO2 first reaches VT2: from there ventilation is steeper. */
+  let vco2AtVt2 = Number.POSITIVE_INFINITY;
 
   const second = (load: Load, ceiling: number) => {
     const demand = Math.min(r.vo2Rest + costOf(r, load), ceiling);
@@ -87,6 +88,9 @@ export function course(r: Recipe): Course {
     const share = (uptake - r.vo2Rest) / (r.vo2Peak - r.vo2Rest);
     heart += (Math.min(r.hrMax, r.hrRest + (r.hrMax - r.hrRest) * share) - heart) / r.tauHr;
     const out = stores + extra;
+    const ahead = 4 * r.softness; // a soft bend begins before its middle
+    if (r.vt2 !== null && vco2AtVt2 === Number.POSITIVE_INFINITY && uptake >= r.vt2 - ahead)
+      vco2AtVt2 = out + (r.slope2 + r.slope3 / 2) * (r.vt2 - uptake);
     const width = r.softness * r.slope2;
     const breathed =
       r.veSlope * (out + r.veRise * (vco2AtVt2 === Number.POSITIVE_INFINITY ? 0 : bend(out - vco2AtVt2, width))) +
