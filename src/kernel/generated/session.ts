@@ -2368,10 +2368,485 @@ export interface TreadmillPeak {
   confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * The incremental exercise test, from rest to recovery, with its verification bout if there was one. Give what the laboratory has: a raw series with measured uptake; a series with ventilation and gas fractions; Douglas bags; stage means typed by hand; or only workload and heart rate.
  */
 export interface Incremental {
-  [k: string]: unknown;
+  /**
+   * What the client did. Peak values of different modes are never compared: cycling gives about 5 to 10 % less than treadmill running in people who do not cycle.
+   */
+  mode: "treadmill" | "cycle" | "rowing" | "arm-crank" | "skiing" | "stepping";
+  /**
+   * Which ergometer: its key in lab.yaml instruments, or a few words.
+   */
+  ergometer?: string;
+  /**
+   * The CSV of the test, in the session's folder: one row a breath, a mixing-chamber interval or a bag. The mapping of its columns is in lab.yaml under the instrument.
+   */
+  series?: string;
+  /**
+   * Key in lab.yaml instruments of the gas-exchange system that wrote the series. Its columns mapping is used to read it.
+   */
+  instrument?: string;
+  /**
+   * Temperature of the expired gas in the volume meter or flow sensor, where the series or the bags state volumes as ATPS or ATPD and give no temperature of their own. Not the temperature of the room.
+   */
+  gas_temperature_c?: number;
+  protocol?: IncrementalProtocol;
+  phases?: IncrementalPhases;
+  /**
+   * Stage means typed by hand, in order, where there is no series. Any column may be missing; a stage with only workload and heart rate is fine.
+   *
+   * @minItems 1
+   */
+  stages?: [TypedStage, ...TypedStage[]];
+  /**
+   * Douglas bags, in order: the volume is as measured in the meter, saturated at the temperature of the gas in it (ATPS). Uptake is computed here; room.pressure_mmhg, room.inspired_gas and the gas temperature are needed.
+   *
+   * @minItems 1
+   */
+  bags?: [DouglasBag, ...DouglasBag[]];
+  stop?: StopReason;
+  rpe_at_end?: ExertionAtEnd;
+  /**
+   * Highest heart rate read off a monitor, where it is not in a series or in the stages.
+   */
+  heart_rate_peak_bpm?: number;
+  /**
+   * How heart rate was measured.
+   */
+  heart_rate_source?: "ecg" | "chest strap" | "optical" | "palpation";
+  verification?: VerificationBout;
+  reading?: ThresholdReading;
+  /**
+   * Blood pressure before, during and after the test.
+   */
+  pressures?: ExercisePressure[];
+  /**
+   * Oxygen saturation readings, where they are not in the series.
+   */
+  saturations?: ExerciseSaturation[];
+  recovery?: ExerciseRecovery;
+  /**
+   * Signs and symptoms during or after the test. They are reported as recorded and lead the report; write [] when you looked and there were none.
+   */
+  adverse_signs?: (
+    | "chest pain"
+    | "dizziness"
+    | "near fainting"
+    | "pallor or cyanosis"
+    | "confusion or ataxia"
+    | "unusual breathlessness"
+    | "wheeze"
+    | "palpitations"
+    | "ecg change"
+    | "leg pain"
+    | "nausea"
+    | "pressure fall"
+    | "saturation fall"
+    | "other"
+  )[];
+  /**
+   * What happened and what was done. No names.
+   */
+  adverse_detail?: string;
+  /**
+   * Whether the client had done this test on this ergometer before.
+   */
+  familiarised?: boolean;
+  /**
+   * Use of the handrail on a treadmill. Holding it makes a speed look harder won than it was: uptake predicted from speed and grade is then too high.
+   */
+  handrail?: "none" | "light" | "held";
+  /**
+   * Whether the client was encouraged in a standard way up to the end.
+   */
+  encouraged?: boolean;
+  /**
+   * Mask or mouthpiece with nose clip.
+   */
+  interface?: "mask" | "mouthpiece" | "hood";
+  /**
+   * Anything else about the test. No names.
+   */
+  remark?: string;
+  confirmed?: Confirmed;
+}
+/**
+ * How the work rose. It names the test for comparison between visits, and gives the workload where the series has no column for it.
+ */
+export interface IncrementalProtocol {
+  /**
+   * Short name of the protocol in this laboratory. Visits are compared only when it is the same.
+   */
+  name?: string;
+  /**
+   * ramp: work rises smoothly or in steps of less than a minute · step: stages of a minute or longer.
+   */
+  kind?: "ramp" | "step";
+  /**
+   * Power at the start of the incremental phase.
+   */
+  start_power_w?: number;
+  /**
+   * Rise of power, for a ramp.
+   */
+  power_rate_w_min?: number;
+  /**
+   * Rise of power from stage to stage.
+   */
+  power_step_w?: number;
+  /**
+   * Belt speed at the start of the incremental phase.
+   */
+  start_speed_km_h?: number;
+  /**
+   * Rise of speed, for a ramp.
+   */
+  speed_rate_km_h_min?: number;
+  /**
+   * Rise of speed from stage to stage.
+   */
+  speed_step_km_h?: number;
+  /**
+   * Grade at the start of the incremental phase. 1 % in running makes up for the missing air resistance.
+   */
+  start_grade_pct?: number;
+  /**
+   * Rise of grade, for a ramp.
+   */
+  grade_rate_pct_min?: number;
+  /**
+   * Rise of grade from stage to stage.
+   */
+  grade_step_pct?: number;
+  /**
+   * Length of a stage. 180 s or more where a lactate or economy is read.
+   */
+  stage_length_s?: number;
+  /**
+   * Stages one by one, where they do not rise evenly.
+   *
+   * @minItems 1
+   */
+  stages?: [PlannedStage, ...PlannedStage[]];
+  /**
+   * Which last part of each stage its means are taken over.
+   */
+  stage_mean_s?: number;
+  confirmed?: Confirmed;
+}
+export interface PlannedStage {
+  /**
+   * Length of this stage.
+   */
+  duration_s: number;
+  /**
+   * Power.
+   */
+  power_w?: number;
+  /**
+   * Belt speed.
+   */
+  speed_km_h?: number;
+  /**
+   * Grade.
+   */
+  grade_pct?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * When each part began, in seconds of the series' own clock. A phase that is not written is taken as absent. Leave the whole block out to have the phases found from the workload; they are then marked as found and wait for your confirmation here.
+ */
+export interface IncrementalPhases {
+  /**
+   * Start of quiet rest with the mask on.
+   */
+  rest_start_s?: number;
+  /**
+   * Start of the warm-up or of unloaded pedalling.
+   */
+  warm_up_start_s?: number;
+  /**
+   * Start of the first stage or of the ramp.
+   */
+  incremental_start_s: number;
+  /**
+   * The moment the client stopped.
+   */
+  recovery_start_s?: number;
+  /**
+   * Start of the verification bout, if it is in the same series.
+   */
+  verification_start_s?: number;
+  /**
+   * End of the verification bout.
+   */
+  verification_end_s?: number;
+  confirmed?: Confirmed;
+}
+export interface TypedStage {
+  /**
+   * End of the stage, seconds from the start of the first one. May be left out when protocol.stage_length_s is given.
+   */
+  end_s?: number;
+  /**
+   * Power of the stage.
+   */
+  power_w?: number;
+  /**
+   * Belt speed of the stage.
+   */
+  speed_km_h?: number;
+  /**
+   * Grade of the stage.
+   */
+  grade_pct?: number;
+  /**
+   * Mean oxygen uptake of the stage, STPD.
+   */
+  vo2_l_min?: number;
+  /**
+   * Mean carbon dioxide output of the stage, STPD.
+   */
+  vco2_l_min?: number;
+  /**
+   * Mean ventilation of the stage, BTPS.
+   */
+  ventilation_l_min?: number;
+  /**
+   * Breaths a minute.
+   */
+  breathing_frequency_per_min?: number;
+  /**
+   * Heart rate at the end of the stage.
+   */
+  heart_rate_bpm?: number;
+  /**
+   * Oxygen saturation by pulse oximeter.
+   */
+  spo2_pct?: number;
+  /**
+   * Perceived exertion on the scale from 6 to 20.
+   */
+  rpe?: number;
+  /**
+   * false when the client stopped before the end of this stage.
+   */
+  completed?: boolean;
+  confirmed?: Confirmed;
+}
+export interface DouglasBag {
+  /**
+   * When collecting began, seconds from the start of the test.
+   */
+  start_s?: number;
+  /**
+   * Volume of the bag as the meter showed it, plus what the analyser drew.
+   */
+  volume_l: number;
+  /**
+   * How long gas was collected, over whole breaths.
+   */
+  duration_s: number;
+  /**
+   * Oxygen in dry mixed expired gas.
+   */
+  o2_pct: number;
+  /**
+   * Carbon dioxide in dry mixed expired gas.
+   */
+  co2_pct: number;
+  /**
+   * Temperature of the gas in the meter.
+   */
+  gas_temperature_c?: number;
+  /**
+   * Power during the bag.
+   */
+  power_w?: number;
+  /**
+   * Belt speed during the bag.
+   */
+  speed_km_h?: number;
+  /**
+   * Grade during the bag.
+   */
+  grade_pct?: number;
+  /**
+   * Heart rate during the bag.
+   */
+  heart_rate_bpm?: number;
+  /**
+   * Perceived exertion on the scale from 6 to 20.
+   */
+  rpe?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Why and how the test ended. Without it nobody can tell a tired client from a broken cable.
+ */
+export interface StopReason {
+  /**
+   * exhaustion: the client could not go on although encouraged · legs, breathlessness: the main limit the client names · client request: stopped before exhaustion · symptom: see adverse_signs · practitioner: stopped for safety · planned: a submaximal end that was agreed · technical: equipment · cadence: could not hold cadence or belt position.
+   */
+  reason:
+    | "exhaustion"
+    | "legs"
+    | "breathlessness"
+    | "client request"
+    | "symptom"
+    | "practitioner"
+    | "planned"
+    | "technical"
+    | "cadence";
+  /**
+   * In the client's or the practitioner's words. No names.
+   */
+  detail?: string;
+}
+/**
+ * Perceived exertion asked in the moment of stopping.
+ */
+export interface ExertionAtEnd {
+  /**
+   * Which scale: 6-20 or 0-10.
+   */
+  scale: "6-20" | "0-10";
+  /**
+   * Overall exertion.
+   */
+  overall?: number;
+  /**
+   * Exertion of the working limbs.
+   */
+  legs?: number;
+  /**
+   * Breathlessness.
+   */
+  breathing?: number;
+}
+/**
+ * A constant hard bout after the incremental phase, to confirm the peak. When it is in the series, give its times under phases; otherwise type its result here.
+ */
+export interface VerificationBout {
+  /**
+   * Easy recovery between the end of the incremental phase and the bout. 5 to 20 min is usual.
+   */
+  rest_before_s?: number;
+  /**
+   * How long the client kept going. Two to three minutes usually suffice.
+   */
+  duration_s?: number;
+  /**
+   * Power of the bout.
+   */
+  power_w?: number;
+  /**
+   * Speed of the bout.
+   */
+  speed_km_h?: number;
+  /**
+   * Grade of the bout.
+   */
+  grade_pct?: number;
+  /**
+   * Highest uptake of the bout, averaged over the same window as the incremental peak.
+   */
+  vo2_peak_l_min?: number;
+  /**
+   * Highest heart rate of the bout.
+   */
+  heart_rate_bpm?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * The practitioner's own reading of the thresholds from the plots. It is shown beside the computed one and both are kept.
+ */
+export interface ThresholdReading {
+  /**
+   * Role or initials. Not a full name.
+   */
+  by?: string;
+  vt1?: ReadThreshold;
+  vt2?: ReadThreshold;
+  /**
+   * Why it was read there, or why none could be.
+   */
+  remark?: string;
+}
+/**
+ * Where the practitioner reads a threshold. Time or uptake is enough.
+ */
+export interface ReadThreshold {
+  /**
+   * On the clock of the series.
+   */
+  time_s?: number;
+  /**
+   * Oxygen uptake there.
+   */
+  vo2_l_min?: number;
+  /**
+   * Heart rate there.
+   */
+  heart_rate_bpm?: number;
+  /**
+   * true when the practitioner looked and found none.
+   */
+  not_seen?: boolean;
+  confirmed?: Confirmed;
+}
+export interface ExercisePressure {
+  /**
+   * Part of the test.
+   */
+  when: "rest" | "exercise" | "peak" | "recovery";
+  /**
+   * On the clock of the series.
+   */
+  time_s?: number;
+  /**
+   * Systolic pressure.
+   */
+  systolic_mmhg: number;
+  /**
+   * Diastolic pressure. Hard to hear in exercise; leave out when in doubt, never write 0.
+   */
+  diastolic_mmhg?: number;
+  confirmed?: Confirmed;
+}
+export interface ExerciseSaturation {
+  /**
+   * Part of the test.
+   */
+  when: "rest" | "exercise" | "peak" | "recovery";
+  /**
+   * On the clock of the series.
+   */
+  time_s?: number;
+  /**
+   * Oxygen saturation by pulse oximeter.
+   */
+  spo2_pct: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Heart-rate recovery. The fall in the first minute depends on posture and on whether the client kept moving, so both are recorded.
+ */
+export interface ExerciseRecovery {
+  /**
+   * Posture in the first minute after stopping.
+   */
+  posture?: "active" | "standing" | "sitting" | "lying";
+  /**
+   * Heart rate one minute after stopping, where it is not in the series.
+   */
+  heart_rate_1_min_bpm?: number;
+  /**
+   * Heart rate two minutes after stopping.
+   */
+  heart_rate_2_min_bpm?: number;
+  confirmed?: Confirmed;
 }
 /**
  * A step test with blood lactate at the end of each step. Type the steps, or name a CSV with one row a step. All threshold definitions are computed and their spread shown; the one chosen in choices.lactate_definition is followed.
@@ -2569,8 +3044,102 @@ export interface CriticalPowerBout {
   confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * A test in thin air: the client breathes a gas with less oxygen, or sits in a chamber at reduced pressure, at rest or in easy exercise, with a pulse oximeter on. Write the measured oxygen fraction and the pressure in the room; an altitude on a label is not enough, because conventions differ by 300 to 400 m. Have a second person watch, oxygen at hand and limits agreed with the responsible physician before you start.
  */
 export interface Hypoxia {
-  [k: string]: unknown;
+  /**
+   * How the air was made thin: a mask or room with less oxygen at local pressure, or a chamber at low pressure.
+   */
+  method?: "low oxygen at local pressure" | "low pressure chamber";
+  /**
+   * Who watched, as a role, and that oxygen was at hand.
+   */
+  supervision?: string;
+  /**
+   * One entry a step of the test, the first in room air.
+   *
+   * @minItems 1
+   * @maxItems 40
+   */
+  steps: [HypoxiaStep, ...HypoxiaStep[]];
+  /**
+   * Lake Louise scores (2018 items) noted at altitude or in the hypoxic room after at least 6 hours. A research score; it does not diagnose.
+   *
+   * @maxItems 200
+   */
+  lake_louise?: LakeLouise[];
+  confirmed?: Confirmed;
+}
+export interface HypoxiaStep {
+  /**
+   * Measured fraction of oxygen in the dry inspired gas, 0.2093 for room air.
+   */
+  fio2: number;
+  /**
+   * Barometric pressure at the client during the step. Left out, the pressure of the room block is taken.
+   */
+  pressure_mmhg?: number;
+  /**
+   * Length of the step.
+   */
+  minutes?: number;
+  /**
+   * What the client did: rest, or easy exercise with its load in words.
+   */
+  exercise?: string;
+  /**
+   * Oxygen saturation by pulse oximeter at the end of the step, mean of the last half minute.
+   */
+  spo2_pct?: number;
+  /**
+   * Heart rate at the end of the step.
+   */
+  heart_rate_bpm?: number;
+  /**
+   * Ventilation at the end of the step, BTPS.
+   */
+  ventilation_l_min?: number;
+  /**
+   * End-tidal CO2 at the end of the step.
+   */
+  petco2_mmhg?: number;
+  /**
+   * What the client reported, in words; write none when asked and none.
+   */
+  symptoms?: string;
+  /**
+   * True when the step was ended early.
+   */
+  stopped?: boolean;
+  confirmed?: Confirmed;
+}
+export interface LakeLouise {
+  /**
+   * Date of the score.
+   */
+  date?: string;
+  /**
+   * Altitude of the place.
+   */
+  altitude_m?: number;
+  /**
+   * 0 none, 1 mild, 2 moderate, 3 severe and incapacitating.
+   */
+  headache: number;
+  /**
+   * 0 good appetite, 1 poor appetite or nausea, 2 moderate nausea or vomiting, 3 severe and incapacitating.
+   */
+  gastrointestinal: number;
+  /**
+   * 0 not tired or weak, 1 mild, 2 moderate, 3 severe and incapacitating.
+   */
+  fatigue: number;
+  /**
+   * 0 none, 1 mild, 2 moderate, 3 severe and incapacitating.
+   */
+  dizziness: number;
+  /**
+   * Effect on activity: 0 none, 1 present but no change of plan, 2 had to stop or go down, 3 had to be evacuated. Not part of the total.
+   */
+  functional?: number;
 }
