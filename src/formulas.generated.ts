@@ -29,27 +29,54 @@ import { info as info25 } from "./derive/altitude/loaded-walk.js";
 import { info as info26 } from "./derive/altitude/mountain-pressure.js";
 import { info as info27 } from "./derive/altitude/standard-pressure.js";
 import { info as info28 } from "./derive/altitude/uptake-at-altitude.js";
-import { info as info29 } from "./derive/blood-pressure/mean-arterial-pressure.js";
-import { info as info30 } from "./derive/blood-pressure/pressure-class.js";
-import { info as info31 } from "./derive/blood-pressure/pulse-pressure.js";
-import { info as info32 } from "./derive/blood-pressure/referral-limits.js";
-import { info as info33 } from "./derive/blood-pressure/resting-average.js";
-import { info as info34 } from "./derive/rest/brockway-1987.js";
-import { info as info35 } from "./derive/rest/cunningham-1980.js";
-import { info as info36 } from "./derive/rest/cunningham-1991.js";
-import { info as info37 } from "./derive/rest/harris-benedict-1919.js";
-import { info as info38 } from "./derive/rest/harris-benedict-revised.js";
-import { info as info39 } from "./derive/rest/mifflin-st-jeor.js";
-import { info as info40 } from "./derive/rest/owen.js";
-import { info as info41 } from "./derive/rest/schofield.js";
-import { info as info42 } from "./derive/rest/weir-1949.js";
-import { info as info43 } from "./derive/rest/weir-short.js";
-import { info as info44 } from "./derive/size/body-mass-index.js";
-import { info as info45 } from "./derive/size/duplicate-readings.js";
-import { info as info46 } from "./derive/size/relative-technical-error.js";
-import { info as info47 } from "./derive/size/technical-error.js";
-import { info as info48 } from "./derive/size/waist-to-height.js";
-import { info as info49 } from "./derive/size/waist-to-hip.js";
+import { info as info29 } from "./derive/arithmetic/difference.js";
+import { info as info30 } from "./derive/arithmetic/percent-of.js";
+import { info as info31 } from "./derive/arithmetic/share-percent.js";
+import { info as info32 } from "./derive/blood-pressure/mean-arterial-pressure.js";
+import { info as info33 } from "./derive/blood-pressure/pressure-class.js";
+import { info as info34 } from "./derive/blood-pressure/pulse-pressure.js";
+import { info as info35 } from "./derive/blood-pressure/referral-limits.js";
+import { info as info36 } from "./derive/blood-pressure/resting-average.js";
+import { info as info37 } from "./derive/composition/body-fat-percent.js";
+import { info as info38 } from "./derive/composition/density-four-site.js";
+import { info as info39 } from "./derive/composition/density-seven-site-men.js";
+import { info as info40 } from "./derive/composition/density-seven-site-women.js";
+import { info as info41 } from "./derive/composition/density-three-site-men.js";
+import { info as info42 } from "./derive/composition/density-three-site-women.js";
+import { info as info43 } from "./derive/composition/fat-percent-brozek.js";
+import { info as info44 } from "./derive/composition/fat-percent-siri.js";
+import { info as info45 } from "./derive/composition/girth-fat-men.js";
+import { info as info46 } from "./derive/composition/girth-fat-women.js";
+import { info as info47 } from "./derive/composition/lean-over-bmi.js";
+import { info as info48 } from "./derive/composition/least-significant-change.js";
+import { info as info49 } from "./derive/composition/mass-index.js";
+import { info as info50 } from "./derive/composition/phase-angle.js";
+import { info as info51 } from "./derive/composition/region-ratio.js";
+import { info as info52 } from "./derive/gas/haldane.js";
+import { info as info53 } from "./derive/gas/respiratory-exchange-ratio.js";
+import { info as info54 } from "./derive/gas/vapour-pressure.js";
+import { info as info55 } from "./derive/gas/volume-factor.js";
+import { info as info56 } from "./derive/rest/brockway-1987.js";
+import { info as info57 } from "./derive/rest/cunningham-1980.js";
+import { info as info58 } from "./derive/rest/cunningham-1991.js";
+import { info as info59 } from "./derive/rest/frayn-1983.js";
+import { info as info60 } from "./derive/rest/harris-benedict-1919.js";
+import { info as info61 } from "./derive/rest/harris-benedict-revised.js";
+import { info as info62 } from "./derive/rest/jeukendrup-wallis-2005.js";
+import { info as info63 } from "./derive/rest/lusk-1924.js";
+import { info as info64 } from "./derive/rest/mifflin-st-jeor.js";
+import { info as info65 } from "./derive/rest/owen.js";
+import { info as info66 } from "./derive/rest/peronnet-massicotte-1991.js";
+import { info as info67 } from "./derive/rest/schofield.js";
+import { info as info68 } from "./derive/rest/steady-window.js";
+import { info as info69 } from "./derive/rest/weir-1949.js";
+import { info as info70 } from "./derive/rest/weir-short.js";
+import { info as info71 } from "./derive/size/body-mass-index.js";
+import { info as info72 } from "./derive/size/duplicate-readings.js";
+import { info as info73 } from "./derive/size/relative-technical-error.js";
+import { info as info74 } from "./derive/size/technical-error.js";
+import { info as info75 } from "./derive/size/waist-to-height.js";
+import { info as info76 } from "./derive/size/waist-to-hip.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -102,4 +129,31 @@ export const formulas: readonly AnyFormula[] = [
   info47,
   info48,
   info49,
+  info50,
+  info51,
+  info52,
+  info53,
+  info54,
+  info55,
+  info56,
+  info57,
+  info58,
+  info59,
+  info60,
+  info61,
+  info62,
+  info63,
+  info64,
+  info65,
+  info66,
+  info67,
+  info68,
+  info69,
+  info70,
+  info71,
+  info72,
+  info73,
+  info74,
+  info75,
+  info76,
 ];
