@@ -1,0 +1,103 @@
+/**
+ * What every threshold method reads: bins with a smooth VO2 axis, and how a method answers.
+ */
+
+import type { BentFit } from "./bent-line.js";
+import type { Bins } from "./bins.js";
+import { type Smooth, smoothInTime } from "./smooth.js";
+
+/** Half width of the window that smooths VO2 over time: three bins each side weigh half or more. */
+const SMOOTH_S = 60;
+/** Bins that must lie on each side of a bend: one minute. */
+export const SIDE = 4;
+
+export interface Points {
+  readonly bins: Bins;
+  /** Smooth VO2, L/min: the axis. */
+  readonly x: Float64Array;
+  readonly axis: Smooth;
+}
+
+export function pointsOf(bins: Bins): Points {
+  const axis = smoothInTime(bins.time, bins.vo2, SMOOTH_S);
+  return { bins, x: axis.value, axis };
+}
+
+/** The points whose y is known, with what a fit needs of them. */
+export interface Channel {
+  readonly x: Float64Array;
+  readonly y: Float64Array;
+  readonly weight: Float64Array;
+  readonly one: Float64Array;
+  /** 1/x */
+  readonly inverse: Float64Array;
+  /** (dx/dt)/x: CO2 goes into and out of stores when VO2 moves fast, as after each step of load. */
+  readonly stores: Float64Array;
+  readonly index: Int32Array;
+}
+
+/** y of each bin (NaN = missing) → the fit's columns, missing ones dropped. */
+export function channelOf(points: Points, y: Float64Array): Channel {
+  const index = Int32Array.from([...y.keys()].filter((i) => Number.isFinite(y[i]) && (points.x[i] as number) > 0));
+  const take = (xs: Float64Array) => Float64Array.from(index, (i) => xs[i] as number);
+  const x = take(points.x);
+  return {
+    x,
+    y: take(y),
+    weight: take(points.bins.count),
+    one: x.map(() => 1),
+    inverse: x.map((v) => 1 / v),
+    stores: take(points.axis.slope).map((s, i) => s / (x[i] as number)),
+    index,
+  };
+}
+
+/** A straight line in VCO2 against VO2 is a hyperbola in their ratio; its bend at v has this form. */
+export const hyperbolicBend = (x: number, v: number): number => (x > v ? 1 - v / x : 0);
+
+export type MethodName =
+  | "V-slope"
+  | "excess CO2"
+  | "VE/VO2"
+  | "end-tidal O2"
+  | "VE on VCO2"
+  | "VE/VCO2"
+  | "end-tidal CO2";
+
+export interface Found {
+  readonly method: MethodName;
+  /** L/min VO2, 95 % interval. */
+  readonly vo2: number;
+  readonly low: number;
+  readonly high: number;
+}
+export interface NotFound {
+  readonly method: MethodName;
+  readonly because: string;
+}
+export type Reading = Found | NotFound;
+export const isFound = (reading: Reading): reading is Found => "vo2" in reading;
+
+/** Probability of the F test above which a bend is not claimed. */
+const ALPHA = 0.01;
+
+/** The checks every method shares: interior minimum, F test, one minimum. Returns why not, or nothing. */
+export function refusal(fit: BentFit, what: string): string | undefined {
+  if (fit.change === 0) return `${what} does not turn upwards anywhere`;
+  if (fit.edge) return `the best bend of ${what} lies within a minute of an end of the data, at ${litres(fit.at)}`;
+  if (fit.probability > ALPHA)
+    return `a bend in ${what} fits no better than none (F test, p = ${fit.probability.toFixed(3)}; needed ${ALPHA})`;
+  if (fit.rival !== undefined)
+    return `${what} bends about equally well at ${litres(fit.at)} and at ${litres(fit.rival)}`;
+  return undefined;
+}
+export const litres = (vo2: number): string => `${vo2.toFixed(2)} L/min`;
+
+/** The profile's interval, widened by the error of the axis at the bend. */
+export function withAxisError(points: Points, method: MethodName, at: number, low: number, high: number): Found {
+  let nearest = 0;
+  for (let i = 1; i < points.x.length; i++)
+    if (Math.abs((points.x[i] as number) - at) < Math.abs((points.x[nearest] as number) - at)) nearest = i;
+  const axis = 1.96 * (points.axis.se[nearest] as number);
+  return { method, vo2: at, low: at - Math.hypot(at - low, axis), high: at + Math.hypot(high - at, axis) };
+}
