@@ -5,10 +5,16 @@
 import type { Entry } from "../kernel/measure.js";
 import { openNotebook } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
+import { deriveBloodPressure } from "./blood-pressure.js";
+import { deriveComposition } from "./composition.js";
+import { deriveRest } from "./rest.js";
 import { deriveSize } from "./size.js";
 
 export function derive(visit: Visit): readonly Entry[] {
   const book = openNotebook();
   deriveSize(book, visit);
+  deriveBloodPressure(book, visit);
+  deriveComposition(book, visit);
+  deriveRest(book, visit);
   return book.entries();
 }

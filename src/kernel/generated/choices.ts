@@ -20,11 +20,25 @@ export interface Choices {
    * Prediction that measured resting energy expenditure is compared with.
    */
   resting_prediction:
-    "mifflin-st-jeor" | "harris-benedict-revised" | "cunningham-1980" | "cunningham-1991" | "owen" | "schofield";
+    | "mifflin-st-jeor"
+    | "harris-benedict-revised"
+    | "harris-benedict-1919"
+    | "cunningham-1980"
+    | "cunningham-1991"
+    | "owen"
+    | "schofield";
   /**
    * Classes of resting blood pressure.
    */
   blood_pressure_scheme: "acc-aha-2017" | "esh-2023" | "esc-2024";
+  /**
+   * Classes of body mass index. who-2000: international · who-asian-2004: action points for Asian populations; set it only where the client chose it.
+   */
+  body_mass_index_classes: "who-2000" | "who-asian-2004";
+  /**
+   * Equation from body density (skinfolds) to fat share.
+   */
+  density_to_fat: "siri" | "brozek";
   /**
    * Prediction of maximal heart rate; used only where none was measured, and always with its standard error.
    */

@@ -614,11 +614,25 @@ export interface Choices {
    * Prediction that measured resting energy expenditure is compared with.
    */
   resting_prediction?:
-    "mifflin-st-jeor" | "harris-benedict-revised" | "cunningham-1980" | "cunningham-1991" | "owen" | "schofield";
+    | "mifflin-st-jeor"
+    | "harris-benedict-revised"
+    | "harris-benedict-1919"
+    | "cunningham-1980"
+    | "cunningham-1991"
+    | "owen"
+    | "schofield";
   /**
    * Classes of resting blood pressure.
    */
   blood_pressure_scheme?: "acc-aha-2017" | "esh-2023" | "esc-2024";
+  /**
+   * Classes of body mass index. who-2000: international · who-asian-2004: action points for Asian populations; set it only where the client chose it.
+   */
+  body_mass_index_classes?: "who-2000" | "who-asian-2004";
+  /**
+   * Equation from body density (skinfolds) to fat share.
+   */
+  density_to_fat?: "siri" | "brozek";
   /**
    * Prediction of maximal heart rate; used only where none was measured, and always with its standard error.
    */
@@ -674,8 +688,53 @@ export interface Choices {
   lung_reference?: "gli-global-2022" | "nhanes-1999";
 }
 /**
- * What the training plan needs to know.
+ * What the programme up to the goal must fit: the client's week, limits, and the demands of the goal. The build lays out the weeks; what the practitioner writes here overrides it.
  */
 export interface Plan {
-  [k: string]: unknown;
+  walk?: LoadedWalk;
+  itinerary?: Itinerary;
+  confirmed?: Confirmed;
+}
+/**
+ * The hardest steady walk the goal asks for, e.g. the daily climb to the instruments.
+ */
+export interface LoadedWalk {
+  /**
+   * Walking speed.
+   */
+  speed_km_h: number;
+  /**
+   * Mean grade uphill; 0 for level.
+   */
+  grade_pct?: number;
+  /**
+   * Load carried, clothing and boots included.
+   */
+  load_kg?: number;
+  /**
+   * Surface: treadmill or road, light brush or rough path, loose sand or soft snow.
+   */
+  terrain?: "road" | "rough path" | "loose";
+  confirmed?: Confirmed;
+}
+/**
+ * Sleeping altitudes night by night, for the check of the ascent schedule against published limits.
+ */
+export interface Itinerary {
+  /**
+   * Altitude of the last night before the ascent.
+   */
+  start_m: number;
+  /**
+   * Sleeping altitude of each night of the ascent, first night first.
+   *
+   * @minItems 1
+   * @maxItems 200
+   */
+  nights_m: [number, ...number[]];
+  /**
+   * Earlier altitude illness of the client, as stated.
+   */
+  earlier_altitude_illness?:
+    "none or mild" | "moderate or severe mountain sickness" | "lung or brain oedema" | "not asked";
 }

@@ -100,11 +100,25 @@ export interface Choices {
    * Prediction that measured resting energy expenditure is compared with.
    */
   resting_prediction?:
-    "mifflin-st-jeor" | "harris-benedict-revised" | "cunningham-1980" | "cunningham-1991" | "owen" | "schofield";
+    | "mifflin-st-jeor"
+    | "harris-benedict-revised"
+    | "harris-benedict-1919"
+    | "cunningham-1980"
+    | "cunningham-1991"
+    | "owen"
+    | "schofield";
   /**
    * Classes of resting blood pressure.
    */
   blood_pressure_scheme?: "acc-aha-2017" | "esh-2023" | "esc-2024";
+  /**
+   * Classes of body mass index. who-2000: international · who-asian-2004: action points for Asian populations; set it only where the client chose it.
+   */
+  body_mass_index_classes?: "who-2000" | "who-asian-2004";
+  /**
+   * Equation from body density (skinfolds) to fat share.
+   */
+  density_to_fat?: "siri" | "brozek";
   /**
    * Prediction of maximal heart rate; used only where none was measured, and always with its standard error.
    */
@@ -1291,6 +1305,7 @@ export interface Dxa {
    * Effective dose from the scanner's own record.
    */
   dose_usv?: number;
+  precision?: DxaPrecision;
   whole?: DxaWhole;
   head?: DxaRegion;
   trunk?: DxaRegion1;
@@ -1310,6 +1325,28 @@ export interface Dxa {
    * Visceral adipose tissue area as the scanner estimates it.
    */
   vat_area_cm2?: number;
+  confirmed?: Confirmed;
+}
+/**
+ * Precision error from the laboratory's own study on this scanner (root-mean-square SD of repeated scans with repositioning). Without it the largest error that the official positions accept is used and named.
+ */
+export interface DxaPrecision {
+  /**
+   * Of total fat mass.
+   */
+  fat_g?: number;
+  /**
+   * Of total lean mass.
+   */
+  lean_g?: number;
+  /**
+   * Of fat share, in percentage points.
+   */
+  fat_percent?: number;
+  /**
+   * Who was scanned and how often, in one line.
+   */
+  from: string;
   confirmed?: Confirmed;
 }
 /**

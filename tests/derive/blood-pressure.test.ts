@@ -1,0 +1,96 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { LADDERS, pressureClass } from "../../src/derive/blood-pressure/pressure-class.js";
+import { referralLimits } from "../../src/derive/blood-pressure/referral-limits.js";
+import { restingAverage } from "../../src/derive/blood-pressure/resting-average.js";
+import { deriveBloodPressure } from "../../src/derive/blood-pressure.js";
+import type { BloodPressure } from "../../src/kernel/generated/session.js";
+import { openNotebook } from "../../src/kernel/notebook.js";
+import { because, judgement, quantity, table, visitOf } from "./visit-of.js";
+
+const pressure = (block: BloodPressure, scheme: "acc-aha-2017" | "esh-2023" | "esc-2024" = "esh-2023") => {
+  const book = openNotebook();
+  deriveBloodPressure(book, visitOf({ blood_pressure: block }, { choices: { blood_pressure_scheme: scheme } }));
+  return book.entries();
+};
+const readings: BloodPressure["readings"] = [
+  { systolic_mmhg: 150, diastolic_mmhg: 95, pulse_per_min: 70 },
+  { systolic_mmhg: 138, diastolic_mmhg: 88, pulse_per_min: 64 },
+  { systolic_mmhg: 136, diastolic_mmhg: 86, pulse_per_min: 62 },
+];
+const block: BloodPressure = { arm: "left", posture: "seated", rest_min: 5, cuff: "adult", readings };
+
+describe("blood pressure", () => {
+  it("drops the first of three in the European schemes and keeps it in the American one", () => {
+    expect(quantity(pressure(block), "systolic_pressure")?.value).toBe(137);
+    expect(quantity(pressure(block), "resting_pulse")?.value).toBe(63);
+    expect(quantity(pressure(block, "acc-aha-2017"), "systolic_pressure")?.value).toBeCloseTo(141.33, 2);
+  });
+  it("keeps every reading in the table and says which counted", () => {
+    const kept = table(pressure(block), "blood_pressure_readings");
+    expect(kept?.rows.map((row) => row.at(-1))).toEqual(["no", "yes", "yes"]);
+    expect(kept?.rows[0]).toEqual([null, 150, 95, 70, "left", "adult", "seated", 5, "no"]);
+  });
+  it("classes the same readings by the scheme chosen, and never as a diagnosis", () => {
+    expect(judgement(pressure(block), "blood_pressure_class")?.verdict).toBe("high normal");
+    expect(judgement(pressure(block, "acc-aha-2017"), "blood_pressure_class")?.verdict).toBe("stage 2 hypertension");
+    expect(judgement(pressure(block, "esc-2024"), "blood_pressure_class")?.verdict).toBe("elevated");
+    expect(because(pressure(block), "blood_pressure_class")).toContain("One visit is not a diagnosis");
+  });
+  it("gives no class to readings that were not seated", () => {
+    expect(because(pressure({ ...block, posture: "supine" }), "blood_pressure_class")).toContain("supine");
+  });
+  it("takes the higher arm where both were read as often, and gives their difference", () => {
+    const both = pressure({
+      readings: [
+        { systolic_mmhg: 142, diastolic_mmhg: 86, arm: "left" },
+        { systolic_mmhg: 130, diastolic_mmhg: 84, arm: "right" },
+      ],
+    });
+    expect(quantity(both, "systolic_pressure")?.value).toBe(142);
+    expect(quantity(both, "arm_pressure_difference")?.value).toBe(12);
+  });
+  it("says what is missing, and refuses a diastolic of 0", () => {
+    expect(because(pressure({ arm: "left" }), "systolic_pressure")).toBe("blood_pressure.readings holds no reading");
+    const zero = pressure({ readings: [{ systolic_mmhg: 130, diastolic_mmhg: 0 }] });
+    expect(because(zero, "systolic_pressure")).toContain("130/0 mmHg");
+  });
+  it("stops at the urgent limit and not just below", () => {
+    const at = (s: number, d: number, symptoms = false) =>
+      judgement(pressure({ symptoms, readings: [{ systolic_mmhg: s, diastolic_mmhg: d }] }), "blood_pressure_referral")
+        ?.verdict;
+    expect(at(180, 80)).toBe("urgent referral");
+    expect(at(179, 109)).toBe("routine referral");
+    expect(at(139, 89)).toBe("within limits");
+    expect(at(185, 100, true)).toBe("emergency");
+  });
+});
+
+describe("laws", () => {
+  const schemes = Object.keys(LADDERS) as (keyof typeof LADDERS)[];
+  const systolic = fc.integer({ min: 90, max: 240 });
+  const diastolic = fc.integer({ min: 45, max: 130 });
+  it("a higher pressure never has a lower class or a milder referral", () => {
+    fc.assert(
+      fc.property(systolic, diastolic, fc.constantFrom(...schemes), fc.nat(20), (s, d, scheme, more) => {
+        const here = pressureClass(s, d, scheme).step;
+        expect(pressureClass(s + more, d, scheme).step).toBeGreaterThanOrEqual(here);
+        expect(pressureClass(s, d + more, scheme).step).toBeGreaterThanOrEqual(here);
+        if (referralLimits(s, d, false) !== "within limits")
+          expect(referralLimits(s + more, d, false)).not.toBe("within limits");
+      }),
+    );
+  });
+  it("the average lies between the readings", () => {
+    fc.assert(
+      fc.property(fc.array(systolic, { minLength: 1, maxLength: 6 }), fc.constantFrom(...schemes), (xs, scheme) => {
+        const { systolic: mean } = restingAverage(
+          xs.map((s) => ({ systolic: s, diastolic: 45 })),
+          scheme,
+        );
+        expect(mean).toBeGreaterThanOrEqual(Math.min(...xs) - 1e-9);
+        expect(mean).toBeLessThanOrEqual(Math.max(...xs) + 1e-9);
+      }),
+    );
+  });
+});
