@@ -1,0 +1,108 @@
+/**
+ * The schemas, compiled once. Besides what JSON Schema itself asks for, the compiled functions collect every number
+ * outside its `usual` range; that is an annotation, so it never makes a document invalid.
+ */
+import type { AnySchemaObject, ErrorObject, ValidateFunction } from "ajv";
+import { readDate } from "./calendar.js";
+import type { SchemaNode } from "./schema-words.js";
+
+/** Parsed JSON of every file below schema/, each with its $id. */
+export type Schemas = readonly Readonly<Record<string, unknown>>[];
+
+export type DocumentKind = "laboratory" | "client" | "session";
+
+export interface Unusual {
+  readonly path: readonly string[];
+  readonly value: number;
+  readonly schema: SchemaNode;
+}
+export interface Checked {
+  readonly errors: readonly ErrorObject[];
+  readonly unusual: readonly Unusual[];
+}
+export interface Checker {
+  check(kind: DocumentKind, value: unknown): Checked;
+  /** A schema by its file name ("session.schema.json", "blocks/size.schema.json"). */
+  schema(name: string): SchemaNode | undefined;
+}
+
+const BASE = "https://waymark.invalid/schema/";
+/** Keywords that explain and do not judge. */
+export const ANNOTATIONS = ["unit", "slips", "howto", "source"] as const;
+
+const cache = new WeakMap<Schemas, Promise<Checker>>();
+
+/** Compiles the schemas, the first time this list is given; loads the compiler only then. Throws for a faulty schema. */
+export function openChecker(schemas: Schemas): Promise<Checker> {
+  let checker = cache.get(schemas);
+  if (checker === undefined) {
+    checker = compile(schemas);
+    cache.set(schemas, checker);
+  }
+  return checker;
+}
+
+async function compile(schemas: Schemas): Promise<Checker> {
+  const { Ajv2020 } = await import("ajv/dist/2020.js");
+  let unusual: Unusual[] = [];
+  const ajv = new Ajv2020({
+    allErrors: true,
+    verbose: true,
+    strict: true,
+    strictTypes: false,
+    strictRequired: false,
+    allowUnionTypes: true,
+    validateSchema: false,
+    formats: {
+      date: (text: string) => readDate(text) !== undefined,
+      time: /^([01]\d|2[0-3]):[0-5]\d(:[0-5]\d)?$/,
+      "date-time": true,
+    },
+  });
+  for (const keyword of ANNOTATIONS) ajv.addKeyword({ keyword, valid: true });
+  ajv.addKeyword({
+    keyword: "usual",
+    schemaType: "array",
+    errors: false,
+    validate: (
+      [low, high]: [number, number],
+      value: unknown,
+      parent?: AnySchemaObject,
+      at?: { readonly instancePath: string },
+    ) => {
+      if (typeof value === "number" && (value < low || value > high))
+        unusual.push({ path: pathOf(at?.instancePath ?? ""), value, schema: (parent ?? {}) as SchemaNode });
+      return true;
+    },
+  });
+  const byName = new Map<string, SchemaNode>();
+  for (const schema of schemas) {
+    const id = String(schema.$id);
+    ajv.addSchema(schema as AnySchemaObject, id);
+    byName.set(id.replace(BASE, ""), schema as SchemaNode);
+  }
+  const functions = new Map<DocumentKind, ValidateFunction>();
+  return {
+    check(kind, value) {
+      let run = functions.get(kind);
+      if (run === undefined) {
+        const found = ajv.getSchema(`${BASE}${kind}.schema.json`);
+        if (found === undefined) throw new Error(`no schema for ${kind}`);
+        functions.set(kind, found);
+        run = found;
+      }
+      unusual = [];
+      run(value);
+      return { errors: run.errors ?? [], unusual };
+    },
+    schema: (name) => byName.get(name),
+  };
+}
+
+/** Steps of a JSON Pointer. */
+export function pathOf(pointer: string): string[] {
+  return pointer
+    .split("/")
+    .slice(1)
+    .map((step) => step.replaceAll("~1", "/").replaceAll("~0", "~"));
+}

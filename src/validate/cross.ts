@@ -1,0 +1,83 @@
+/** Faults that show only when two files, or a file and its folder, are looked at together. */
+import type { Diagnostic } from "../kernel/diagnostic.js";
+import type { Document, Path } from "../kernel/document.js";
+import { roundTo } from "../kernel/rounding.js";
+import { decimalAge, readDate } from "./calendar.js";
+import type { Code } from "./codes.js";
+import { isConfirmed } from "./confirmed.js";
+import { type Words, words } from "./words.js";
+
+const text = (document: Document | undefined, ...path: string[]): string | undefined => {
+  let value: unknown = document?.value;
+  for (const key of path) value = (value as Record<string, unknown> | null | undefined)?.[key];
+  return typeof value === "string" ? value : undefined;
+};
+const date = (document: Document | undefined, ...path: string[]): string | undefined => {
+  const found = text(document, ...path);
+  return found !== undefined && readDate(found) ? found : undefined;
+};
+const fault = (
+  document: Document,
+  severity: Diagnostic["severity"],
+  code: Code,
+  path: Path,
+  why: Words,
+): Diagnostic => ({
+  code,
+  severity,
+  at: document.place(path),
+  ...why,
+});
+
+/** clients/<id>/<date>[-<label>]/session.yaml, where the file stands in such folders. */
+export function folderFaults(client: Document | undefined, session: Document): Diagnostic[] {
+  const found: Diagnostic[] = [];
+  const folders = /(?:^|\/)clients\/([^/]+)\/([^/]+)\/[^/]+$/.exec(session.file);
+  const id = text(client, "id");
+  const named = text(session, "client");
+  if (client && folders && id !== undefined && folders[1] !== id)
+    found.push(fault(client, "error", "folder-name", ["id"], words.folderName(folders[1] ?? "", id)));
+  const owner = id ?? folders?.[1];
+  if (named !== undefined && owner !== undefined && named !== owner)
+    found.push(fault(session, "error", "client-mismatch", ["client"], words.clientMismatch(named, owner)));
+  const day = date(session, "date");
+  const label = text(session, "label");
+  if (folders && day !== undefined) {
+    const folder = folders[2] ?? "";
+    const wanted = label === undefined ? day : `${day}-${label}`;
+    const fits = label === undefined ? folder === day || folder.startsWith(`${day}-`) : folder === wanted;
+    if (!fits)
+      found.push(
+        fault(
+          session,
+          "error",
+          "folder-name",
+          [folder.startsWith(day) ? "label" : "date"],
+          words.folderName(folder, wanted),
+        ),
+      );
+  }
+  return found;
+}
+
+/** Birth, consent and visit in their order. */
+export function dateFaults(client: Document, session: Document): Diagnostic[] {
+  const visit = date(session, "date");
+  const birth = date(client, "birth_date");
+  const found: Diagnostic[] = [];
+  if (visit === undefined) return found;
+  if (birth !== undefined && visit <= birth)
+    found.push(fault(session, "error", "visit-before-birth", ["date"], words.beforeBirth(visit, birth)));
+  else if (birth !== undefined) {
+    const age = decimalAge(birth, visit);
+    if ((age < 8 || age > 95) && !isConfirmed(client.value, ["birth_date"]))
+      found.push(fault(client, "warning", "age-unusual", ["birth_date"], words.ageUnusual(String(roundTo(age, 1)))));
+  }
+  const consent = date(client, "consent", "date");
+  const withdrawn = date(client, "consent", "withdrawn");
+  if (consent !== undefined && visit < consent)
+    found.push(fault(session, "warning", "consent-after-visit", ["date"], words.consentAfter(visit, consent, false)));
+  if (withdrawn !== undefined && visit > withdrawn)
+    found.push(fault(session, "error", "consent-after-visit", ["date"], words.consentAfter(visit, withdrawn, true)));
+  return found;
+}

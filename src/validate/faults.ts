@@ -1,0 +1,114 @@
+/** What a schema found wrong with one document, as diagnostics: one fault, one message, at its place in the text. */
+import type { ErrorObject } from "ajv";
+import type { Diagnostic, Severity } from "../kernel/diagnostic.js";
+import type { Document, Part } from "../kernel/document.js";
+import { type Checked, type Checker, pathOf } from "./checker.js";
+import type { Code } from "./codes.js";
+import { isConfirmed } from "./confirmed.js";
+import { keyFaults } from "./keys.js";
+import { usualPhrase } from "./schema-words.js";
+import { correctedText, fittingSlips } from "./slips.js";
+import { keyName, valueFault } from "./value-fault.js";
+import { type Words, words } from "./words.js";
+
+type Report = (
+  severity: Severity,
+  code: Code,
+  path: readonly string[],
+  why: Words,
+  part?: Part,
+  repair?: string,
+) => void;
+
+export function documentFaults(document: Document, checked: Checked, checker: Checker): Diagnostic[] {
+  const found: Diagnostic[] = [];
+  const report: Report = (severity, code, path, why, part = "value", repair) => {
+    const span = repair === undefined ? undefined : document.span(path, part);
+    found.push({
+      code,
+      severity,
+      at: document.place(path, part),
+      ...why,
+      ...(span && repair !== undefined ? { repair: { ...span, text: repair } } : {}),
+    });
+  };
+  const errors = settleVariants(checked.errors);
+  const faulty = new Set<string>();
+  for (const group of groupByPath(errors)) {
+    const keys = group.filter((e) => isKeyError(e.keyword));
+    if (keys.length > 0) keyFaults(document, keys, checker, report);
+    const rest = group.filter((e) => !isKeyError(e.keyword));
+    const [first] = rest;
+    if (first === undefined) continue;
+    faulty.add(first.instancePath);
+    const fault = valueFault(document, rest, first);
+    const path = pathOf(first.instancePath);
+    const at = fault.item === undefined ? path : [...path, fault.item];
+    report("error", fault.code, at, fault.words, fault.part, fault.repair);
+  }
+  for (const { path, value, schema } of uniqueBy(checked.unusual, (u) => u.path.join("/"))) {
+    const pointer = `/${path.map((p) => p.replaceAll("~", "~0").replaceAll("/", "~1")).join("/")}`;
+    if (faulty.has(pointer) || isConfirmed(document.value, path)) continue;
+    const key = keyName(path);
+    const expected = usualPhrase(schema);
+    const [slip] = fittingSlips(value, schema);
+    if (slip) {
+      const corrected = correctedText(value, slip.factor, document.written(path));
+      report("warning", "unit-slip", path, words.slip(String(value), expected, slip.looks, corrected, false, key));
+    } else report("warning", "unusual-value", path, words.unusual(String(value), expected, key, schema.description));
+  }
+  return found;
+}
+
+export const isKeyError = (keyword: string) =>
+  ["required", "additionalProperties", "unevaluatedProperties", "propertyNames", "dependentRequired"].includes(keyword);
+
+function groupByPath(errors: readonly ErrorObject[]): ErrorObject[][] {
+  const groups = new Map<string, ErrorObject[]>();
+  for (const error of errors) {
+    // propertyNames reports the key once more from inside; the outer error is enough.
+    if (error.propertyName !== undefined && error.keyword !== "propertyNames") continue;
+    const group = groups.get(error.instancePath);
+    if (group) group.push(error);
+    else groups.set(error.instancePath, [error]);
+  }
+  return [...groups.values()];
+}
+
+/** Of a choice between forms (oneOf, anyOf), keeps only the faults of the form that the value comes nearest to. */
+export function settleVariants(errors: readonly ErrorObject[]): ErrorObject[] {
+  let kept: ErrorObject[] = [];
+  for (const error of errors) {
+    if (error.keyword === "if" || error.keyword === "not" || error.keyword === "contains") {
+      if (error.keyword !== "if") kept.push(error);
+      continue;
+    }
+    if (error.keyword !== "oneOf" && error.keyword !== "anyOf") {
+      kept.push(error);
+      continue;
+    }
+    const inside = error.instancePath;
+    let first = kept.length;
+    while (first > 0 && isWithin(kept[first - 1]?.instancePath ?? "", inside)) first--;
+    const branches = new Map<string, ErrorObject[]>();
+    for (const e of kept.slice(first)) {
+      const branch = /\/(?:oneOf|anyOf)\/(\d+)/.exec(e.schemaPath)?.[1] ?? e.schemaPath.split("#")[0] ?? "";
+      const known = branches.get(branch);
+      if (known) known.push(e);
+      else branches.set(branch, [e]);
+    }
+    kept = kept.slice(0, first);
+    const wrongKind = (e: ErrorObject) => e.keyword === "type" && e.instancePath === inside;
+    const near = [...branches.values()].filter((b) => !b.some(wrongKind)).sort((a, b) => a.length - b.length)[0];
+    if (near) kept.push(...near);
+    else kept.push(error);
+  }
+  return kept;
+}
+
+const isWithin = (path: string, outer: string) => path === outer || path.startsWith(`${outer}/`);
+
+function uniqueBy<T>(items: readonly T[], key: (item: T) => string): T[] {
+  const seen = new Map(items.map((item) => [key(item), item]));
+  return [...seen.values()];
+}

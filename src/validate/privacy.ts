@@ -1,0 +1,58 @@
+/**
+ * Free text that looks as if it named a person. Client ids are pseudonyms; this is the last look before a name is
+ * archived. It is a hint, never an error: a protocol may be called after its author.
+ */
+import type { Diagnostic } from "../kernel/diagnostic.js";
+import type { Document } from "../kernel/document.js";
+import { isConfirmed } from "./confirmed.js";
+import { show, words } from "./words.js";
+
+const MAIL = /[^\s@]+@[^\s@]+\.[a-z]{2,}/i;
+const PHONE = /(?<![\d.,:-])(?:\+|00)?\d(?:[ ()/-]{0,2}\d){7,13}(?![\d.,:])/;
+const NAME = /(?<![\p{L}.])(\p{Lu}\p{Ll}{2,}) (\p{Lu}\p{Ll}{2,})(?!\p{L})/gu;
+/** Capitalised words of the trade and the calendar, which make no name. */
+const NOT_A_NAME = new Set(
+  "Monday Tuesday Wednesday Thursday Friday Saturday Sunday January February March April May June July August September October November December Borg Bruce Balke Douglas Weir Haldane Fick Dmax North South East West The This That These Test Retest Client Treadmill Protocol Modified After Before During With Without Room Visit".split(
+    " ",
+  ),
+);
+/** Keys whose text is free; others are lists, ids, dates and numbers. */
+const FREE =
+  /^(remarks|note|notes|practitioner|comment|description|goal|reference_note|medication_today|supplements|from|confirmed|reason|because|symptoms|label)$/;
+
+export function personalFaults(document: Document): Diagnostic[] {
+  const found: Diagnostic[] = [];
+  const walk = (value: unknown, path: readonly string[], free: boolean): void => {
+    if (typeof value === "string") {
+      const hit = free ? personal(value, path.includes("practitioner")) : undefined;
+      if (hit && !isConfirmed(document.value, path))
+        found.push({
+          code: "looks-personal",
+          severity: "warning",
+          at: document.place(path),
+          ...words.personal(hit.what, show(hit.text)),
+        });
+    } else if (typeof value === "object" && value !== null)
+      for (const [key, inner] of Object.entries(value))
+        walk(
+          inner,
+          [...path, key],
+          Array.isArray(value) ? free : FREE.test(key) || (free && path.includes("confirmed")),
+        );
+  };
+  walk(document.value, [], false);
+  return found;
+}
+
+function personal(text: string, isPerson: boolean): { what: string; text: string } | undefined {
+  const mail = MAIL.exec(text);
+  if (mail) return { what: "an e-mail address", text: mail[0] };
+  const phone = PHONE.exec(text.replace(/\d{4}-\d{2}-\d{2}/g, (d) => "x".repeat(d.length)));
+  if (phone) return { what: "a telephone number", text: phone[0] };
+  for (const match of text.matchAll(NAME)) {
+    const [whole, first = "", second = ""] = match;
+    const starts = match.index === 0 && !isPerson && NOT_A_NAME.has(first);
+    if (!starts && !NOT_A_NAME.has(first) && !NOT_A_NAME.has(second)) return { what: "a name", text: whole };
+  }
+  return undefined;
+}

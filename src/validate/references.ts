@@ -1,0 +1,43 @@
+/** Where a session names a raw file or an instrument: any mapping with `series` or `instrument`, in any block. */
+import type { Path } from "../kernel/document.js";
+import { fileNameFault } from "./file-name.js";
+
+export interface SeriesReference {
+  readonly file: string;
+  /** Key of lab.yaml instruments; undefined when the mapping does not name one. */
+  readonly instrument: string | undefined;
+  /** Path of the mapping that holds both. */
+  readonly path: Path;
+}
+export interface InstrumentReference {
+  readonly instrument: string;
+  readonly path: Path;
+}
+
+export function references(value: unknown): {
+  readonly series: readonly SeriesReference[];
+  readonly instruments: readonly InstrumentReference[];
+} {
+  const series: SeriesReference[] = [];
+  const instruments: InstrumentReference[] = [];
+  const walk = (node: unknown, path: Path): void => {
+    if (typeof node !== "object" || node === null) return;
+    if (Array.isArray(node)) {
+      for (const [i, item] of node.entries()) walk(item, [...path, i]);
+      return;
+    }
+    const mapping = node as Readonly<Record<string, unknown>>;
+    const instrument = typeof mapping.instrument === "string" ? mapping.instrument : undefined;
+    if (instrument !== undefined) instruments.push({ instrument, path: [...path, "instrument"] });
+    if (typeof mapping.series === "string") series.push({ file: mapping.series, instrument, path });
+    for (const [key, inner] of Object.entries(mapping)) walk(inner, [...path, key]);
+  };
+  walk(value, []);
+  return { series, instruments };
+}
+
+/** Names of the raw files a session uses, safe ones only, each once: what cli/ has to load before validation. */
+export function seriesFiles(session: unknown): readonly string[] {
+  const names = references(session).series.map((s) => s.file);
+  return [...new Set(names)].filter((name) => fileNameFault(name) === undefined);
+}

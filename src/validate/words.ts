@@ -1,0 +1,250 @@
+/** All wording of the validation stage. Each entry gives found, expected, why and, where it can, fix. */
+export interface Words {
+  readonly found: string;
+  readonly expected: string;
+  readonly why: string;
+  readonly fix?: string;
+}
+
+/** A value as a message shows it: short, on one line, control and direction characters written out. */
+export function show(value: unknown): string {
+  if (value === null || value === undefined) return "nothing";
+  if (Array.isArray(value)) return value.length === 1 ? "a list of one" : `a list of ${value.length}`;
+  if (typeof value === "object") return "a mapping";
+  if (typeof value !== "string") return String(value);
+  const clean = value.replace(/[\p{Cc}\p{Cf}\u2028\u2029]/gu, (c) => `\\u{${(c.codePointAt(0) ?? 0).toString(16)}}`);
+  return `"${clean.length > 60 ? `${clean.slice(0, 57)}...` : clean}"`;
+}
+
+const list = (items: readonly unknown[]) => items.map(String).join(", ");
+const meaning = (description: string | undefined) => (description ? `; ${lower(firstSentence(description))}` : "");
+
+/** "Stature without shoes, to 0.1 cm. Measured at …" gives its first sentence, without the stop. */
+export function firstSentence(text: string): string {
+  const end = /[.:](\s|$)/.exec(text);
+  return (end ? text.slice(0, end.index) : text).trim();
+}
+const lower = (text: string) => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
+
+export const words = {
+  misspelt: (key: string, near: string, description?: string): Words => ({
+    found: `the key ${key}`,
+    expected: near,
+    why: `a key that is not known would be passed over, and its value lost${meaning(description && `${near} is: ${firstSentence(description)}`)}`,
+    fix: `did you mean ${near}?`,
+  }),
+  keyInOtherUnit: (key: string, near: string, corrected: string | undefined): Words => ({
+    found: `the key ${key}`,
+    expected: near,
+    why: "units stand in key names, so a value under the key of another unit would be read wrongly",
+    fix: corrected ? `write ${near}: ${corrected}` : `convert the value and write it as ${near}`,
+  }),
+  misplaced: (key: string, block: string): Words => ({
+    found: `the key ${key}`,
+    expected: `${key} inside ${block}`,
+    why: "a key in the wrong place would be passed over, and its value lost",
+    fix: `move it to ${block}, and indent it there`,
+  }),
+  unknownKey: (key: string, known: readonly string[], where: string): Words => ({
+    found: `the key ${key}`,
+    expected:
+      known.length > 0 ? `one of: ${list(known.slice(0, 30))}${known.length > 30 ? ", ..." : ""}` : "no keys here",
+    why: `${where} has no such key, and a value nobody reads is lost`,
+    fix: "delete it, or move it to remarks if it matters",
+  }),
+  missingKey: (key: string, where: string, description?: string): Words => ({
+    found: `no ${key} in ${where}`,
+    expected: `${key}${meaning(description)}`,
+    why: `${where} cannot be used without it`,
+    fix: `add ${key}`,
+  }),
+  missingCompanion: (key: string, needs: string, description?: string): Words => ({
+    found: `${key} without ${needs}`,
+    expected: `${needs} beside it${meaning(description)}`,
+    why: "one of the two says nothing without the other",
+    fix: `add ${needs}, or delete ${key}`,
+  }),
+  empty: (key: string, expected: string): Words => ({
+    found: "no value",
+    expected,
+    why: "an empty key does not say whether it was forgotten, not measured, or zero",
+    fix: `write the value, or delete ${key}: what is not there counts as not recorded`,
+  }),
+  wrongType: (value: unknown, expected: string, fix?: string): Words => ({
+    found: show(value),
+    expected,
+    why: "a value of another kind cannot be read as what the key means",
+    ...(fix ? { fix } : {}),
+  }),
+  quoteNeeded: (written: string, expected: string): Words => ({
+    found: `${written} without quotes`,
+    expected: `${expected}, in quotes`,
+    why: "without quotes it is read as a number or another plain value, and 017 would become 17",
+    fix: `write "${written}"`,
+  }),
+  decimalComma: (written: string, corrected: string, expected: string): Words => ({
+    found: `"${written}"`,
+    expected,
+    why: "YAML numbers have a decimal point; with a comma the value is text",
+    fix: `write ${corrected}`,
+  }),
+  notInList: (value: unknown, allowed: readonly unknown[], near?: string, description?: string): Words => ({
+    found: show(value),
+    expected: `one of: ${list(allowed)}`,
+    why: `only these are understood${meaning(description)}`,
+    ...(near ? { fix: `did you mean ${near}?` } : {}),
+  }),
+  formatLine: (value: unknown, wanted: string): Words => ({
+    found: show(value),
+    expected: wanted,
+    why: "the line says which format the file is in, so that a later version still reads it rightly",
+    fix: `write waymark: ${wanted}`,
+  }),
+  noSuchDate: (value: string, shape: "order" | "calendar", suggestion?: string): Words => ({
+    found: show(value),
+    expected: "a date that exists, as year-month-day",
+    why:
+      shape === "calendar" ? "the calendar has no such day" : "day and month cannot be told apart in any other order",
+    ...(suggestion ? { fix: `write ${suggestion}, if that is the day` } : {}),
+  }),
+  wrongShape: (value: unknown, expected: string): Words => ({
+    found: show(value),
+    expected,
+    why: "other programs and later visits rely on this form",
+  }),
+  wrongLength: (found: string, expected: string): Words => ({
+    found,
+    expected,
+    why: "outside these bounds the value cannot mean what the key says",
+  }),
+  repeated: (value: unknown): Words => ({
+    found: `${show(value)} twice`,
+    expected: "each item once",
+    why: "what is counted twice weighs twice",
+    fix: "delete one of them",
+  }),
+  impossible: (found: string, expected: string, description?: string): Words => ({
+    found,
+    expected,
+    why: `a value outside this range cannot be right, and all that rests on it would be wrong${meaning(description)}`,
+    fix: "look the value up again and correct it, or delete the key",
+  }),
+  slip: (found: string, expected: string, looks: string, corrected: string, certain: boolean, key: string): Words => ({
+    found,
+    expected,
+    why: certain
+      ? "a value in another unit is read as this one, and all that rests on it would be wrong"
+      : "the value is possible but unusual, and would be quite usual in another unit",
+    fix: certain
+      ? `${found} looks like ${looks}: write ${corrected}`
+      : `${found} looks like ${looks}: write ${corrected}, or confirm it with confirmed: {${key}: "why you are sure"}`,
+  }),
+  unusual: (found: string, expected: string, key: string, description?: string): Words => ({
+    found,
+    expected,
+    why: `it may be true, but a person has to say so${meaning(description)}`,
+    fix: `look the value up again; if it is true, write confirmed: {${key}: "why you are sure"} beside it`,
+  }),
+  confirmedUnknown: (key: string, near?: string): Words => ({
+    found: `confirmed for ${key}`,
+    expected: "a key of the mapping confirmed stands in",
+    why: "a confirmation of something that is not there confirms nothing",
+    fix: near ? `did you mean ${near}?` : "delete it, or name the key it was meant for",
+  }),
+  noVariant: (found: string, expected: string): Words => ({
+    found,
+    expected,
+    why: "the value is understood in these forms only",
+  }),
+
+  unknownClient: (id: string, file: string): Words => ({
+    found: `client ${show(id)}`,
+    expected: `a file ${file}`,
+    why: "age, sex for reference values and goals come from it",
+    fix: "write the client file, or correct the id",
+  }),
+  clientMismatch: (session: string, client: string): Words => ({
+    found: `client ${show(session)}`,
+    expected: show(client),
+    why: "the visit would be counted to somebody else",
+    fix: `write "${client}", or move the folder`,
+  }),
+  folderName: (folder: string, expected: string): Words => ({
+    found: `the folder ${show(folder)}`,
+    expected: `a folder ${expected}`,
+    why: "folders are found and sorted by their names, so the name has to tell the truth",
+    fix: "rename the folder, or correct the file",
+  }),
+  beforeBirth: (visit: string, birth: string): Words => ({
+    found: `a visit on ${visit}`,
+    expected: `a date after the birth on ${birth}`,
+    why: "one of the two dates is wrong, and age decides on reference values",
+    fix: "correct date in session.yaml, or birth_date in client.yaml",
+  }),
+  ageUnusual: (age: string): Words => ({
+    found: `an age of ${age} years at the visit`,
+    expected: "usually from 8 to 95 years",
+    why: "age decides on reference values; a slip in a year of birth is easily made",
+    fix: 'look the date up again; if it is true, write confirmed: {birth_date: "why you are sure"} in client.yaml',
+  }),
+  consentAfter: (visit: string, consent: string, withdrawn: boolean): Words => ({
+    found: `a visit on ${visit}, ${withdrawn ? "after consent was withdrawn on" : "before the consent of"} ${consent}`,
+    expected: "a visit for which consent stands",
+    why: "testing and keeping a record need the client's agreement",
+    fix: "check both dates",
+  }),
+  sameVisitTwice: (date: string, label: string | undefined, other: string): Words => ({
+    found: `another visit on ${date}${label ? ` with the label ${label}` : " without a label"}: ${other}`,
+    expected: "a label of its own for each visit on one day",
+    why: "results of the two could not be told apart",
+    fix: "give one of them another label, in the file and in the folder's name",
+  }),
+  sameClientTwice: (id: string, other: string): Words => ({
+    found: `the id ${show(id)}, which ${other} has too`,
+    expected: "an id for one client only",
+    why: "visits of two people would be compared as one",
+    fix: "give one of them another id",
+  }),
+  seriesPath: (name: string, fault: string): Words => ({
+    found: show(name),
+    expected: "the name of a file in the visit's folder",
+    why: `${fault}; a record must be whole when its folder is archived`,
+    fix: "copy the file into the visit's folder and write its bare name",
+  }),
+  seriesMissing: (name: string, near?: string): Words => ({
+    found: `no file ${show(name)} in the visit's folder`,
+    expected: "the file the session names",
+    why: "what rests on the series cannot be worked out",
+    fix: near ? `did you mean ${near}?` : "copy the file there, or correct the name",
+  }),
+  unknownInstrument: (key: string, known: readonly string[], near?: string): Words => ({
+    found: `the instrument ${show(key)}`,
+    expected: known.length > 0 ? `one of lab.yaml: ${list(known)}` : "an instrument described in lab.yaml",
+    why: "without the instrument nobody knows how it was calibrated or what its columns mean",
+    fix: near ? `did you mean ${near}?` : "describe it under instruments: in lab.yaml, or correct the key",
+  }),
+  noColumns: (instrument: string, name: string): Words => ({
+    found: `${instrument}, which has no columns in lab.yaml`,
+    expected: "columns: in lab.yaml that say what each column holds",
+    why: `without them ${name} cannot be read`,
+    fix: `add columns: to ${instrument} in lab.yaml`,
+  }),
+  noInstrument: (name: string): Words => ({
+    found: `series ${show(name)} without instrument`,
+    expected: "instrument: with the key of an instrument in lab.yaml",
+    why: "its columns mapping says what the file holds",
+    fix: "add instrument: beside series:",
+  }),
+  gasConditionMissing: (channel: string): Words => ({
+    found: `${channel} without condition`,
+    expected: "condition: ATPS, BTPS, STPD, ATPD or ambient",
+    why: "the same volume differs by a fifth between conditions; what needs a conversion is not given without it",
+    fix: "the instrument's manual says which it writes",
+  }),
+  personal: (what: string, found: string): Words => ({
+    found: `${found}, which looks like ${what}`,
+    expected: "a record without names and contact data",
+    why: "the folder is archived and shared under a pseudonym",
+    fix: "take it out and keep it with the client's contact data; if it is none, add confirmed: beside it",
+  }),
+};
