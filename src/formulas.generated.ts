@@ -73,14 +73,15 @@ import { info as info69 } from "./derive/rest/peronnet-massicotte-1991.js";
 import { info as info70 } from "./derive/rest/quotient-band.js";
 import { info as info71 } from "./derive/rest/schofield.js";
 import { info as info72 } from "./derive/rest/steady-window.js";
-import { info as info73 } from "./derive/rest/weir-1949.js";
-import { info as info74 } from "./derive/rest/weir-short.js";
-import { info as info75 } from "./derive/size/body-mass-index.js";
-import { info as info76 } from "./derive/size/duplicate-readings.js";
-import { info as info77 } from "./derive/size/relative-technical-error.js";
-import { info as info78 } from "./derive/size/technical-error.js";
-import { info as info79 } from "./derive/size/waist-to-height.js";
-import { info as info80 } from "./derive/size/waist-to-hip.js";
+import { info as info73 } from "./derive/rest/tidal-volume.js";
+import { info as info74 } from "./derive/rest/weir-1949.js";
+import { info as info75 } from "./derive/rest/weir-short.js";
+import { info as info76 } from "./derive/size/body-mass-index.js";
+import { info as info77 } from "./derive/size/duplicate-readings.js";
+import { info as info78 } from "./derive/size/relative-technical-error.js";
+import { info as info79 } from "./derive/size/technical-error.js";
+import { info as info80 } from "./derive/size/waist-to-height.js";
+import { info as info81 } from "./derive/size/waist-to-hip.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -164,4 +165,5 @@ export const formulas: readonly AnyFormula[] = [
   info78,
   info79,
   info80,
+  info81,
 ];

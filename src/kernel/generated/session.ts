@@ -1163,6 +1163,10 @@ export interface Rest {
    */
   to_s?: number;
   /**
+   * Temperature of the gas in the meter or bag, where the series has no column for it and holds a volume that needs converting.
+   */
+  gas_temperature_c?: number;
+  /**
    * Posture during the measurement. Resting metabolic rate is defined supine; sitting reads higher. Keep it the same at each visit.
    */
   posture?: "supine" | "semi-recumbent" | "seated";

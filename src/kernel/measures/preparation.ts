@@ -1,3 +1,6 @@
 import type { Catalogue } from "../measure.js";
 
-export const preparationMeasures = {} as const satisfies Catalogue;
+export const preparationMeasures = {
+  resting_conditions: { title: "Conditions before the resting measurement", section: "preparation" },
+  resting_conditions_met: { title: "Were the conditions for a resting measurement met", section: "preparation" },
+} as const satisfies Catalogue;
