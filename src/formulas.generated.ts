@@ -82,6 +82,12 @@ import { info as info78 } from "./derive/size/relative-technical-error.js";
 import { info as info79 } from "./derive/size/technical-error.js";
 import { info as info80 } from "./derive/size/waist-to-height.js";
 import { info as info81 } from "./derive/size/waist-to-hip.js";
+import { info as info82 } from "./plan/intensity/heart-rate-reserve.js";
+import { info as info83 } from "./plan/intensity/uptake-reserve.js";
+import { info as info84 } from "./plan/load/session-load.js";
+import { info as info85 } from "./plan/load/training-impulse.js";
+import { info as info86 } from "./plan/load/weekly-monotony.js";
+import { info as info87 } from "./plan/load/weekly-strain.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -166,4 +172,10 @@ export const formulas: readonly AnyFormula[] = [
   info79,
   info80,
   info81,
+  info82,
+  info83,
+  info84,
+  info85,
+  info86,
+  info87,
 ];
