@@ -4,14 +4,14 @@
  * fraction: hypoxia shifts the level, not the bend.
  */
 import { fitBend } from "./bent-line.js";
-import { channelOf, type Points, type Reading, refusal, withAxisError } from "./points.js";
+import { channelOf, type Points, type Reading, refusal, type Upper, withAxisError } from "./points.js";
 import { problemOf } from "./v-slope.js";
 
-export function endTidalO2(points: Points, vt2: number | undefined): Reading {
+export function endTidalO2(points: Points, upper: Upper): Reading {
   const method = "end-tidal O2";
   const channel = channelOf(points, points.bins.petO2);
   if (channel.x.length === 0) return { method, because: "end-tidal O2 was not recorded" };
-  const out = fitBend(problemOf(channel, vt2));
+  const out = fitBend(problemOf(channel, upper));
   if ("because" in out) return { method, because: out.because };
   const because = refusal(out.fit, "end-tidal O2");
   if (because !== undefined) return { method, because };

@@ -7,17 +7,16 @@
  * RER of 0.92, the middle of what is seen) removes that.
  */
 import { fitBend } from "./bent-line.js";
-import { channelOf, type Points, type Reading, refusal, SIDE, withAxisError } from "./points.js";
+import { channelOf, type Points, type Reading, refusal, SIDE, type Upper, withAxisError } from "./points.js";
 
 const CURVE = 0.42;
 const bent = (x: number, v: number): number => (x > v ? (x - v) * (1 + CURVE * (1 - v / x)) : 0);
 
-export function excessCo2(points: Points, vt2: number | undefined): Reading {
+export function excessCo2(points: Points, upper: Upper): Reading {
   const method = "excess CO2";
   const excess = points.bins.rer.map((rer, i) => rer * (rer - 1) * (points.x[i] as number));
   const { x, y, weight, one, stores } = channelOf(points, excess);
   const terms = [one, x, stores.map((s, i) => s * (x[i] as number))];
-  if (vt2 !== undefined) terms.push(x.map((v) => Math.max(0, v - vt2)));
   const out = fitBend({
     x,
     y,
@@ -26,7 +25,7 @@ export function excessCo2(points: Points, vt2: number | undefined): Reading {
     bent,
     sign: 1,
     side: SIDE,
-    ...(vt2 === undefined ? {} : { below: vt2 }),
+    ...upper,
   });
   if ("because" in out) return { method, because: out.because };
   const because = refusal(out.fit, "excess CO2");

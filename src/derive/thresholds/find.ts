@@ -7,7 +7,7 @@ import { type Combined, combine } from "./combine.js";
 import { endTidalCo2 } from "./end-tidal-co2.js";
 import { endTidalO2 } from "./end-tidal-o2.js";
 import { excessCo2 } from "./excess-co2.js";
-import { type Points, pointsOf, type Reading } from "./points.js";
+import { type Points, pointsOf, type Reading, upperOf } from "./points.js";
 import { vSlope } from "./v-slope.js";
 import { ventilationOnCo2 } from "./ventilation-on-co2.js";
 import { ventilatoryEquivalentCo2 } from "./ventilatory-equivalent-co2.js";
@@ -38,7 +38,7 @@ export function thresholdsOf(bins: Bins): Thresholds {
     endTidalCo2(points, lowest),
   ];
   const vt2 = combine(vt2Readings, WIDEN_VT2);
-  const upper = vt2?.vo2;
+  const upper = upperOf(points, vt2);
   const vt1Readings = [
     vSlope(points, upper),
     excessCo2(points, upper),

@@ -8,19 +8,27 @@ import { type Smooth, smoothInTime } from "./smooth.js";
 
 /** Half width of the window that smooths VO2 over time: three bins each side weigh half or more. */
 const SMOOTH_S = 60;
+/** Bins after the highest VO2 are passed over once VO2 has fallen by 2 %: it no longer says how hard the work is. */
+const FALL = 0.98;
 /** Bins that must lie on each side of a bend: one minute. */
-export const SIDE = 4;
+export const SIDE = 3;
 
 export interface Points {
   readonly bins: Bins;
-  /** Smooth VO2, L/min: the axis. */
+  /** Smooth VO2, L/min: the axis. NaN in bins that are passed over. */
   readonly x: Float64Array;
   readonly axis: Smooth;
 }
 
 export function pointsOf(bins: Bins): Points {
   const axis = smoothInTime(bins.time, bins.vo2, SMOOTH_S);
-  return { bins, x: axis.value, axis };
+  let top = 0;
+  for (let i = 1; i < bins.n; i++) if ((axis.value[i] as number) > (axis.value[top] as number)) top = i;
+  let n = bins.n;
+  while (n > top + 1 && (axis.value[n - 1] as number) < FALL * (axis.value[top] as number)) n--;
+  const x = axis.value.slice();
+  for (let i = n; i < bins.n; i++) x[i] = Number.NaN;
+  return { bins, x, axis };
 }
 
 /** The points whose y is known, with what a fit needs of them. */
@@ -55,6 +63,26 @@ export function channelOf(points: Points, y: Float64Array): Channel {
 /** A straight line in VCO2 against VO2 is a hyperbola in their ratio; its bend at v has this form. */
 export const hyperbolicBend = (x: number, v: number): number => (x > v ? 1 - v / x : 0);
 
+/** What is known of VT2 when VT1 is sought: VT1 lies below it, and the curve may bend again there. */
+export interface Upper {
+  readonly below: number;
+  readonly second: { readonly at: readonly number[]; readonly maybe: boolean; readonly gap: number };
+}
+
+export function upperOf(
+  points: Points,
+  vt2: { readonly vo2: number; readonly low: number; readonly high: number } | undefined,
+): Upper {
+  const lowest = Math.min(...points.x.filter(Number.isFinite));
+  const highest = Math.max(...points.x.filter(Number.isFinite));
+  const gap = 0.08 * (highest - lowest);
+  const from = vt2?.low ?? lowest + 0.4 * (highest - lowest);
+  const to = Math.min(vt2?.high ?? highest, highest);
+  const at = Array.from({ length: SECONDS }, (_, k) => from + ((to - from) * (k + 0.5)) / SECONDS);
+  return { below: vt2 === undefined ? highest : vt2.vo2 - gap, second: { at, maybe: vt2 === undefined, gap } };
+}
+const SECONDS = 12;
+
 export type MethodName =
   | "V-slope"
   | "excess CO2"
@@ -79,7 +107,7 @@ export type Reading = Found | NotFound;
 export const isFound = (reading: Reading): reading is Found => "vo2" in reading;
 
 /** Probability of the F test above which a bend is not claimed. */
-const ALPHA = 0.01;
+const ALPHA = 0.05;
 
 /** The checks every method shares: interior minimum, F test, one minimum. Returns why not, or nothing. */
 export function refusal(fit: BentFit, what: string): string | undefined {

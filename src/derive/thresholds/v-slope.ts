@@ -17,39 +17,29 @@ import {
   type Reading,
   refusal,
   SIDE,
+  type Upper,
   withAxisError,
 } from "./points.js";
 
 const LEAST_CHANGE = 0.1;
 
-export function vSlope(points: Points, vt2: number | undefined): Reading {
+export function vSlope(points: Points, upper: Upper): Reading {
   const method = "V-slope";
   const channel = channelOf(points, points.bins.rer);
-  const out = fitBend({ ...problemOf(channel, vt2) });
+  const out = fitBend(problemOf(channel, upper));
   if ("because" in out) return { method, because: out.because };
   const because = refusal(out.fit, "VCO2 against VO2");
   if (because !== undefined) return { method, because };
   const lower = out.fit.coefficients[0] as number;
-  const upper = lower + out.fit.change;
+  const steep = lower + out.fit.change;
   if (out.fit.change < LEAST_CHANGE)
     return { method, because: `the slope rises by ${out.fit.change.toFixed(2)} only; ${LEAST_CHANGE} is asked` };
-  if (upper < 1) return { method, because: `the upper slope is ${upper.toFixed(2)}; it must be above 1` };
+  if (steep < 1) return { method, because: `the upper slope is ${steep.toFixed(2)}; it must be above 1` };
   return withAxisError(points, method, out.fit.at, out.fit.low, out.fit.high);
 }
 
 /** Shared with VE/VO2 and end-tidal O2, whose courses have the same form. */
-export function problemOf(channel: Channel, vt2: number | undefined) {
+export function problemOf(channel: Channel, upper: Upper) {
   const { x, y, weight, one, inverse, stores } = channel;
-  const terms = [one, inverse, stores];
-  if (vt2 !== undefined) terms.push(x.map((v) => hyperbolicBend(v, vt2)));
-  return {
-    x,
-    y,
-    weight,
-    terms,
-    bent: hyperbolicBend,
-    sign: 1,
-    side: SIDE,
-    ...(vt2 === undefined ? {} : { below: vt2 }),
-  } as const;
+  return { x, y, weight, terms: [one, inverse, stores], bent: hyperbolicBend, sign: 1, side: SIDE, ...upper } as const;
 }

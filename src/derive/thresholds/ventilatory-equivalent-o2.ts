@@ -6,19 +6,19 @@
  */
 import { fitLine } from "../../kernel/statistics.js";
 import { fitBend } from "./bent-line.js";
-import { channelOf, type Points, type Reading, refusal, withAxisError } from "./points.js";
+import { channelOf, type Points, type Reading, refusal, type Upper, withAxisError } from "./points.js";
 import { problemOf } from "./v-slope.js";
 
-export function ventilatoryEquivalentO2(points: Points, vt2: number | undefined): Reading {
+export function ventilatoryEquivalentO2(points: Points, upper: Upper): Reading {
   const method = "VE/VO2";
-  const out = fitBend(problemOf(channelOf(points, points.bins.veVo2), vt2));
+  const out = fitBend(problemOf(channelOf(points, points.bins.veVo2), upper));
   if ("because" in out) return { method, because: out.because };
   const { fit } = out;
   const because = refusal(fit, "VE/VO2");
   if (because !== undefined) return { method, because };
   if (fit.change * fit.at <= (fit.coefficients[1] as number))
     return { method, because: "VE/VO2 stops falling but does not rise" };
-  if (risesToo(points, fit.at, vt2 ?? Number.POSITIVE_INFINITY))
+  if (risesToo(points, fit.at, upper.below))
     return { method, because: `VE/VCO2 rises together with VE/VO2 above ${fit.at.toFixed(2)} L/min` };
   return withAxisError(points, method, fit.at, fit.low, fit.high);
 }
