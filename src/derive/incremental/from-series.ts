@@ -1,0 +1,48 @@
+/** Samples of a raw series. A mark for "missing" (0 in a channel that cannot be 0) becomes NaN; nothing else changes. */
+
+import type { Series } from "../../kernel/series.js";
+import type { Visit } from "../../kernel/visit.js";
+import { exchange } from "../gas/exchange.js";
+import { blank, type Samples } from "./samples.js";
+
+export function fromSeries(visit: Visit, series: Series): Samples {
+  const n = series.length;
+  const gas = exchange({
+    series,
+    room: visit.session.room,
+    choices: visit.choices,
+    gasTemperatureC: visit.session.incremental?.gas_temperature_c,
+  });
+  const asRead = (xs: Float64Array | undefined) => xs ?? blank(n);
+  const positive = (xs: Float64Array | undefined) => {
+    const out = blank(n);
+    if (xs !== undefined) for (let i = 0; i < n; i++) if ((xs[i] as number) > 0) out[i] = xs[i] as number;
+    return out;
+  };
+  const c = series.channels;
+  const notes = [...gas.notes];
+  if (gas.level === "measured uptake" && c.ventilation_l_min && series.conditions.ventilation_l_min === undefined)
+    notes.push("the gas condition of ventilation is not stated; it is shown as recorded");
+  return {
+    n,
+    line: series.lines,
+    level: gas.level,
+    timed: c.time_s !== undefined,
+    refused: gas.refused,
+    notes,
+    time: c.time_s?.slice() ?? Float64Array.from({ length: n }, (_, i) => i + 1),
+    vo2: gas.vo2,
+    vco2: gas.vco2,
+    ve: gas.ve,
+    breathingFrequency: gas.breathingFrequency,
+    heartRate: positive(c.heart_rate_bpm),
+    petO2: positive(c.peto2_mmhg),
+    petCO2: positive(c.petco2_mmhg),
+    spo2: positive(c.spo2_pct),
+    speed: asRead(c.speed_km_h),
+    grade: asRead(c.grade_pct),
+    power: asRead(c.power_w),
+    cadence: asRead(c.cadence_rpm),
+    rpe: positive(c.rpe),
+  };
+}

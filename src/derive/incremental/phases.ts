@@ -1,0 +1,147 @@
+/**
+ * Phases of a test: from the session file where it gives times, else found from the workload and marked so, to be
+ * confirmed. A sample belongs to the phase its time ends in: from < time ≤ to.
+ */
+import type { Phase } from "../../kernel/breaths.js";
+import type { IncrementalPhases } from "../../kernel/generated/session.js";
+
+export interface PhaseSpan {
+  readonly phase: Phase;
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+/** Spans from the times in the session file, cut at the start and end of the series. */
+export function statedPhases(stated: IncrementalPhases, startS: number, endS: number): PhaseSpan[] {
+  const marks: { phase: Phase; at: number }[] = [];
+  const mark = (phase: Phase, at: number | undefined) => {
+    if (at !== undefined) marks.push({ phase, at });
+  };
+  mark("rest", stated.rest_start_s);
+  mark("warm-up", stated.warm_up_start_s);
+  mark("incremental", stated.incremental_start_s);
+  mark("recovery", stated.recovery_start_s);
+  mark("verification", stated.verification_start_s);
+  mark("recovery", stated.verification_start_s === undefined ? undefined : stated.verification_end_s);
+  marks.sort((a, b) => a.at - b.at);
+  const first = marks[0];
+  if (first !== undefined && first.phase !== "rest" && first.at > startS)
+    marks.unshift({ phase: first.phase === "incremental" ? "warm-up" : "rest", at: startS });
+  return marks
+    .map((m, i) => ({ phase: m.phase, fromS: Math.max(startS, m.at), toS: Math.min(endS, marks[i + 1]?.at ?? endS) }))
+    .filter((span) => span.toS > span.fromS);
+}
+
+interface Run {
+  from: number;
+  to: number; // last index
+  load: number;
+}
+
+/** Stretches in which the load stays within 2 % of the highest load. */
+function runs(load: Float64Array, first: number, last: number, tolerance: number): Run[] {
+  const out: Run[] = [];
+  let current: Run | undefined;
+  for (let i = first; i <= last; i++) {
+    const here = load[i] as number;
+    if (current !== undefined && Math.abs(here - current.load) <= tolerance) current.to = i;
+    else {
+      current = { from: i, to: i, load: here };
+      out.push(current);
+    }
+  }
+  return out;
+}
+
+/** Phases from the workload, or undefined where it shows no rise. `start` is the time the first sample began. */
+export function foundPhases(
+  time: Float64Array,
+  load: Float64Array,
+  cadence: Float64Array,
+  start: number,
+): PhaseSpan[] | undefined {
+  const n = load.length;
+  let highest = 0;
+  for (let i = 0; i < n; i++) if ((load[i] as number) > highest) highest = load[i] as number;
+  if (highest <= 0) return undefined;
+  const at = (i: number) => (i <= 0 ? start : (time[i - 1] as number)); // where sample i began
+  const bouts = hardBouts(time, load, 0.5 * highest, 60);
+  const main = bouts.find((bout) => bout.highest >= 0.8 * highest);
+  if (main === undefined) return undefined;
+
+  const first = startOfWork(time, load, main.from, 60);
+  const before = runs(load, first, main.to, 0.02 * highest);
+  const incremental = Math.min(afterWarmUp(before, time, at), main.to);
+  if (!before.some((run) => run.from >= incremental && run.load > (load[incremental] as number) + 0.02 * highest))
+    return undefined; // constant work, no increments
+
+  const spans: PhaseSpan[] = [];
+  const add = (phase: Phase, fromS: number, toS: number) => {
+    if (toS > fromS) spans.push({ phase, fromS, toS });
+  };
+  let pedalling = first;
+  while (pedalling > 0 && (cadence[pedalling - 1] as number) > 20) pedalling--;
+  add("rest", start, at(pedalling));
+  add("warm-up", at(pedalling), at(incremental));
+  add("incremental", at(incremental), time[main.to] as number);
+  let end = time[main.to] as number;
+  const later = bouts.find((bout) => bout.from > main.to && bout.highest >= 0.8 * highest);
+  if (later !== undefined) {
+    add("recovery", end, at(later.from));
+    add("verification", at(later.from), time[later.to] as number);
+    end = time[later.to] as number;
+  }
+  add("recovery", end, time[n - 1] as number);
+  return spans;
+}
+
+/** Back from a hard moment to the standstill before the work; a pause shorter than pauseS is not one. */
+function startOfWork(time: Float64Array, load: Float64Array, from: number, pauseS: number): number {
+  let first = from;
+  for (;;) {
+    while (first > 0 && (load[first - 1] as number) > 0) first--;
+    let before = first;
+    while (before > 0 && !((load[before - 1] as number) > 0)) before--;
+    if (before === 0 || (time[first] as number) - (time[before - 1] as number) >= pauseS) return first;
+    first = before;
+  }
+}
+
+interface Bout {
+  from: number;
+  to: number;
+  highest: number;
+}
+
+/** Stretches above a load; pauses shorter than pauseS belong to the bout (blood sampling between stages). */
+function hardBouts(time: Float64Array, load: Float64Array, above: number, pauseS: number): Bout[] {
+  const out: Bout[] = [];
+  for (let i = 0; i < load.length; i++) {
+    const here = load[i] as number;
+    if (!(here >= above)) continue;
+    const last = out.at(-1);
+    if (last !== undefined && (time[i] as number) - (time[last.to] as number) < pauseS) {
+      last.to = i;
+      last.highest = Math.max(last.highest, here);
+    } else out.push({ from: i, to: i, highest: here });
+  }
+  return out;
+}
+
+/** The sample the increments begin at: a first stretch that is much longer than the usual one is the warm-up. */
+function afterWarmUp(all: readonly Run[], time: Float64Array, at: (i: number) => number): number {
+  const [head, ...rest] = all;
+  if (head === undefined) return 0;
+  const length = (run: Run) => (time[run.to] as number) - at(run.from);
+  const falls = rest.findIndex(
+    (run, i) => run.load > 0 && run.load < 0.9 * (rest[i - 1] ?? head).load && i < rest.length / 2,
+  );
+  if (falls >= 0) return (rest[falls] as Run).from; // a warm-up harder than the first stage
+  const middle = rest
+    .slice(0, -1)
+    .map(length)
+    .sort((a, b) => a - b);
+  const usual = middle[middle.length >> 1];
+  if (usual === undefined || length(head) < 1.6 * usual || length(head) < 45) return head.from;
+  return head.to + 1;
+}
