@@ -15,6 +15,8 @@ const SCHEMAS: Record<string, string> = {
   "schema/client.schema.json": "src/kernel/generated/client.ts",
   "schema/laboratory.schema.json": "src/kernel/generated/laboratory.ts",
   "schema/blocks/choices.schema.json": "src/kernel/generated/choices.ts",
+  "schema/typical-error.schema.json": "src/kernel/generated/typical-error.ts",
+  "schema/reference-table.schema.json": "src/kernel/generated/reference-table.ts",
 };
 
 async function types(schema: string): Promise<string> {

@@ -1,0 +1,85 @@
+/**
+ * Whether one measure of two visits may be compared: conditions, formula, unit, and remarks that weaken either value.
+ */
+import type { Quantity } from "../kernel/measure.js";
+import { measureInfo } from "../kernel/measures.js";
+import type { Results } from "../kernel/results.js";
+import { concerns, GATES, type Gate } from "./gates.js";
+
+export interface Comparability {
+  /** What differs, each as a phrase with both words. Empty: a claim may be made. */
+  readonly differs: readonly string[];
+  /** What neither visit recorded. */
+  readonly unchecked: readonly string[];
+}
+
+/** The value of a measure at a visit, or undefined. */
+export function quantityOf(results: Results, id: string): Quantity | undefined {
+  const entry = results.entries.find((e) => e.id === id);
+  return entry?.kind === "quantity" ? entry : undefined;
+}
+
+export function comparability(id: string, before: Results, now: Results): Comparability {
+  const info = measureInfo(id);
+  const differs: string[] = [];
+  const unchecked: string[] = [];
+  for (const gate of info === undefined ? [] : GATES.filter((g) => concerns(g, id, info))) {
+    const [a, b] = [recorded(gate, before), recorded(gate, now)];
+    if (a === undefined && b === undefined) (gate.must ? differs : unchecked).push(unknown(gate));
+    else if (a === undefined || b === undefined)
+      differs.push(`${gate.name} (not recorded on ${a === undefined ? before.date : now.date})`);
+    else if (!(gate.same ?? ((x, y) => x === y))(a, b)) differs.push(`${gate.name} (${a}, now ${b})`);
+  }
+  const [was, is] = [quantityOf(before, id), quantityOf(now, id)];
+  if (was && is) differs.push(...sameMaking(was, is));
+  differs.push(...weakened(id, before), ...weakened(id, now));
+  return { differs, unchecked };
+}
+
+const unknown = (gate: Gate) => (gate.must ? `${gate.name} (not recorded at either visit)` : gate.name);
+
+function recorded(gate: Gate, results: Results): string | undefined {
+  if (gate.condition === "effort") return effort(results);
+  const source: Readonly<Record<string, unknown>> = gate.choice ? { ...results.choices } : results.conditions;
+  const word = source[gate.condition];
+  return word === undefined || word === "" ? undefined : String(word);
+}
+
+/** What the test of maximal effort said: "VO2max" where a maximum was confirmed, else "VO2peak". */
+function effort(results: Results): string | undefined {
+  const entry = results.entries.find((e) => e.id === "maximality");
+  return entry?.kind === "judgement" ? entry.verdict : undefined;
+}
+
+function sameMaking(was: Quantity, is: Quantity): string[] {
+  if (was.unit !== is.unit) return [`unit (${was.unit}, now ${is.unit})`];
+  const formula = (q: Quantity) => (q.origin.kind === "formula" ? q.origin.formula : "measured");
+  return formula(was) === formula(is) ? [] : [`formula (${formula(was)}, now ${formula(is)})`];
+}
+
+/** Remarks that weaken a value or anything it was computed from. What was merely not recorded does not count here. */
+function weakened(id: string, results: Results): string[] {
+  const ids = restsOn(id, results);
+  return results.entries.flatMap((entry) =>
+    entry.kind === "remark" &&
+    entry.severity !== "record" &&
+    (entry.severity === "fatal" || !/^not recorded/.test(entry.found)) &&
+    (entry.affects.length === 0 ? entry.severity === "fatal" : entry.affects.some((affected) => ids.has(affected)))
+      ? [`validity on ${results.date} (${entry.found})`]
+      : [],
+  );
+}
+
+/** A measure and every measure it was computed from. */
+function restsOn(id: string, results: Results): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const queue = [id];
+  for (let next = queue.pop(); next !== undefined; next = queue.pop()) {
+    if (seen.has(next)) continue;
+    seen.add(next);
+    const entry = quantityOf(results, next);
+    if (entry?.origin.kind === "formula")
+      for (const input of entry.origin.inputs) if (input.measure) queue.push(input.measure);
+  }
+  return seen;
+}

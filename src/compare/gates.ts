@@ -1,0 +1,126 @@
+/**
+ * The comparability gate: what must be the same at both visits before a difference may be called a change.
+ *
+ * A gate looks at one recorded condition and concerns the measures of some sections or instruments. Where the condition
+ * differs, or was recorded at one visit only, it is named and no claim is made. Where neither visit recorded it, a `must`
+ * gate stops the claim too, and any other is listed as unchecked.
+ *
+ * Source: the order of decisions is this project's own, built from rules of the trade: same mode, ergometer, protocol,
+ * averaging, analyser, time of day within three hours, preparation and medication (common practice).
+ */
+import type { Instrument, MeasureInfo, Section } from "../kernel/measure.js";
+
+export interface Gate {
+  /** Name in Results.conditions, or in Results.choices where `choice` is set. */
+  readonly condition: string;
+  /** As a report names it: "kind of exercise". */
+  readonly name: string;
+  readonly choice?: true;
+  /** Not recorded at either visit: the claim stops. */
+  readonly must?: true;
+  readonly sections?: readonly Section[];
+  readonly instruments?: readonly Instrument[];
+  /** Further limit by id. */
+  readonly ids?: RegExp;
+  /** Whether two recorded words count as the same; equal text by default. */
+  readonly same?: (a: string, b: string) => boolean;
+}
+
+const exercise: readonly Section[] = ["incremental", "thresholds", "economy"];
+const hard: readonly Section[] = [...exercise, "lactate", "submaximal", "field", "strength"];
+const quiet: readonly Section[] = ["rest", "blood_pressure", "heart_rate_variability"];
+
+/** Clock times within three hours of each other, around midnight too. */
+export function withinThreeHours(a: string, b: string): boolean {
+  const minutes = (clock: string) => Number(clock.slice(0, 2)) * 60 + Number(clock.slice(3, 5));
+  const apart = Math.abs(minutes(a) - minutes(b));
+  return Math.min(apart, 1440 - apart) <= 180;
+}
+
+const within = (limit: number) => (a: string, b: string) => Math.abs(Number(a) - Number(b)) <= limit;
+
+export const GATES: readonly Gate[] = [
+  { condition: "mode", name: "kind of exercise", must: true, sections: exercise },
+  { condition: "ergometer", name: "ergometer", sections: exercise },
+  { condition: "protocol", name: "protocol", must: true, sections: exercise },
+  { condition: "stage_length_s", name: "stage length", sections: exercise },
+  { condition: "gas_analyser", name: "gas analyser", sections: exercise, instruments: ["gas analyser", "flow sensor"] },
+  { condition: "handrail", name: "use of the handrail", sections: exercise },
+  {
+    condition: "effort",
+    name: "whether a maximum was confirmed",
+    sections: ["incremental", "thresholds"],
+    ids: /peak/,
+  },
+  { condition: "peak_window_s", name: "averaging window", choice: true, must: true, ids: /peak/ },
+  { condition: "lactate_mode", name: "kind of exercise of the lactate test", must: true, sections: ["lactate"] },
+  { condition: "lactate_step_s", name: "step length of the lactate test", must: true, sections: ["lactate"] },
+  { condition: "lactate_site", name: "site of blood sampling", sections: ["lactate"] },
+  { condition: "lactate_analyser", name: "lactate analyser", sections: ["lactate"] },
+  {
+    condition: "lactate_definition",
+    name: "definition of the lactate threshold",
+    choice: true,
+    ids: /^lactate_threshold/,
+  },
+  { condition: "room_air", name: "fractions taken for room air", choice: true, instruments: ["gas analyser"] },
+  { condition: "inspired_oxygen", name: "inspired gas", instruments: ["gas analyser"] },
+  {
+    condition: "pressure_mmhg",
+    name: "air pressure (more than 25 mmHg apart)",
+    instruments: ["gas analyser"],
+    same: within(25),
+  },
+  { condition: "energy_equation", name: "equation for energy expenditure", choice: true, ids: /^resting_energy_/ },
+  { condition: "rest_window_min", name: "length of the resting window", choice: true, sections: ["rest"] },
+  { condition: "rest_window_rule", name: "rule of the resting window", choice: true, sections: ["rest"] },
+  { condition: "rest_collection", name: "hood, mask or mouthpiece", sections: ["rest"] },
+  { condition: "rest_analyser", name: "gas analyser at rest", sections: ["rest"] },
+  { condition: "rest_posture", name: "posture at rest", sections: ["rest", "heart_rate_variability"] },
+  { condition: "pressure_posture", name: "posture of the pressure reading", sections: ["blood_pressure"] },
+  { condition: "pressure_method", name: "method of the pressure reading", sections: ["blood_pressure"] },
+  { condition: "pressure_device", name: "pressure monitor", sections: ["blood_pressure"] },
+  { condition: "dxa_scanner", name: "scanner", must: true, instruments: ["dxa"] },
+  { condition: "dxa_software", name: "software of the scanner", instruments: ["dxa"] },
+  { condition: "dxa_positioning", name: "positioning in the scanner", instruments: ["dxa"] },
+  { condition: "dxa_fasted", name: "meal state at the scan", instruments: ["dxa"] },
+  { condition: "scales", name: "scales", instruments: ["scales"] },
+  { condition: "spirometer", name: "spirometer", instruments: ["spirometer"] },
+  { condition: "dynamometer", name: "dynamometer", ids: /grip/ },
+  { condition: "grip_posture", name: "posture of the grip test", ids: /grip/ },
+  { condition: "body_mass_basis", name: "body mass the value is divided by", ids: /per_mass/ },
+  {
+    condition: "lung_reference",
+    name: "reference edition",
+    choice: true,
+    sections: ["lungs"],
+    ids: /percent_predicted|_z$/,
+  },
+  {
+    condition: "vo2_reference",
+    name: "reference edition",
+    choice: true,
+    sections: exercise,
+    ids: /percent_predicted|_z$/,
+  },
+  { condition: "start_time", name: "time of day (more than three hours apart)", same: withinThreeHours },
+  {
+    condition: "food",
+    name: "food before the visit",
+    sections: ["rest", "incremental", "thresholds", "lactate", "composition", "size"],
+  },
+  { condition: "caffeine", name: "caffeine before the visit", sections: [...quiet, ...hard] },
+  { condition: "alcohol", name: "alcohol before the visit", sections: [...quiet, ...hard] },
+  { condition: "exercise", name: "hard exercise before the visit", sections: [...quiet, ...hard, "composition"] },
+  { condition: "illness", name: "illness", sections: [...quiet, ...hard, "lungs"] },
+  { condition: "medication", name: "medication", sections: [...quiet, ...hard, "lungs"] },
+];
+
+/** Whether a gate concerns a measure. A gate without limits concerns every measure. */
+export function concerns(gate: Gate, id: string, info: MeasureInfo): boolean {
+  const place =
+    (gate.sections === undefined && gate.instruments === undefined) ||
+    gate.sections?.includes(info.section) === true ||
+    gate.instruments?.some((instrument) => info.rests?.includes(instrument)) === true;
+  return place && (gate.ids === undefined || gate.ids.test(id));
+}

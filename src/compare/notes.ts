@@ -1,0 +1,52 @@
+/** Sentences that belong beside a change: regression to the mean, and what training is reported to give. */
+import type { Quantity } from "../kernel/measure.js";
+import { toDecimals } from "../kernel/rounding.js";
+import { expectedDrift } from "./error/regression-to-the-mean.js";
+import { attempt, type ErrorModel } from "./error-model.js";
+import type { Spread } from "./known.js";
+
+const EXTREME = 1.5; // standard deviations from the group's mean (common practice)
+
+/** A caution where the baseline was extreme for its group, with the drift to expect where the reliability is known. */
+export function regressionNote(
+  baseline: Quantity,
+  tests: number,
+  model: ErrorModel | undefined,
+  spread: Spread | undefined,
+): string | undefined {
+  const z =
+    baseline.norms?.find((norm) => norm.z !== undefined)?.z ??
+    (spread?.mean === undefined ? undefined : (baseline.value - spread.mean) / spread.sd);
+  if (z === undefined || Math.abs(z) < EXTREME) return undefined;
+  const side = z > 0 ? "high" : "low";
+  const drift =
+    model?.reliability === undefined || spread?.mean === undefined
+      ? undefined
+      : attempt(() => expectedDrift(baseline.value, spread.mean as number, model.reliability as number));
+  const size =
+    drift === undefined
+      ? "part of an extreme result is chance, and a second test tends back towards the middle without any real change"
+      : `a second test would on average read ${toDecimals(Math.abs(drift), baseline.decimals)} ${baseline.unit} ${drift > 0 ? "higher" : "lower"} without any real change`;
+  const cure = tests > 1 ? "" : "; two baseline tests, averaged, would guard against it";
+  return `The first value was ${side} for the reference group (${toDecimals(Math.abs(z), 1)} SD from its mean): ${size}${cure}.`;
+}
+
+/**
+ * What training programmes are reported to give, printed beside the detectable change. Group means against control:
+ * Milanović Z, Sporiš G, Weston M (2015), Sports Med 45:1469–1481, abstract; 28 trials, 723 adults of 18 to 45 years.
+ */
+const UPTAKE_GAIN = {
+  gain: 4.9,
+  limits: 1.4,
+  from: "28 controlled trials of endurance training in adults of 18 to 45 years, Milanović 2015",
+};
+
+export function expectedGainNote(measure: string, ageYears: number, detectable: number): string | undefined {
+  if (measure !== "vo2_peak_per_mass" || ageYears < 18 || ageYears >= 46) return undefined;
+  const { gain, limits, from } = UPTAKE_GAIN;
+  const compared =
+    detectable > gain
+      ? "less than one pair of tests can show, so a real gain of this size will often stay unproven"
+      : "more than this pair of tests needs to show it";
+  return `Programmes of endurance training gain ${gain} ± ${limits} mL/kg/min on average (${from}). That is ${compared} (${toDecimals(detectable, 1)} mL/kg/min).`;
+}

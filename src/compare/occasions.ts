@@ -1,0 +1,65 @@
+/**
+ * Occasions: visits that stand for one point in time. Tests repeated within days, without training between them, are
+ * averaged, because two tests on each side shrink the error of a change by √2.
+ */
+import { catalogue } from "../kernel/measures.js";
+import type { Results } from "../kernel/results.js";
+import { roundTo } from "../kernel/rounding.js";
+import { comparability, quantityOf } from "./comparable.js";
+
+/** Visits of one occasion, oldest first. */
+export type Occasion = readonly Results[];
+
+const DAYS_OF_ONE_OCCASION = 7;
+const MS_PER_DAY = 86_400_000;
+
+/** Whole days from one ISO date to another; negative when the second is earlier. */
+export const daysBetween = (from: string, to: string): number =>
+  Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / MS_PER_DAY);
+
+/** Groups visits of one client by date: within seven days of the first, and of one purpose or a reliability visit. */
+export function occasionsOf(visits: readonly Results[]): readonly Occasion[] {
+  const sorted = [...visits].sort((a, b) => compareText(a.date, b.date) || compareText(a.label ?? "", b.label ?? ""));
+  const out: Results[][] = [];
+  for (const visit of sorted) {
+    const last = out.at(-1);
+    const first = last?.[0];
+    if (last && first && daysBetween(first.date, visit.date) <= DAYS_OF_ONE_OCCASION && belongs(first, visit))
+      last.push(visit);
+    else out.push([visit]);
+  }
+  return out;
+}
+
+const compareText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0);
+const belongs = (first: Results, visit: Results) =>
+  first.purpose === visit.purpose || first.purpose === "reliability" || visit.purpose === "reliability";
+
+/** The occasion's own visit: the last one that is not a mere repeat. */
+export function anchorOf(occasion: Occasion): Results {
+  const own = occasion.filter((visit) => visit.purpose !== "reliability");
+  return (own.at(-1) ?? occasion.at(-1)) as Results;
+}
+
+export interface Pooled {
+  readonly measure: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly tests: number;
+  /** The visit whose conditions stand for the occasion: the last that holds the measure. */
+  readonly visit: Results;
+}
+
+/** The mean of a measure over the comparable visits of an occasion, rounded as printed; undefined where none holds it. */
+export function pooled(occasion: Occasion, id: string): Pooled | undefined {
+  const holding = occasion.filter((visit) => quantityOf(visit, id) !== undefined);
+  const visit = holding.includes(anchorOf(occasion)) ? anchorOf(occasion) : holding.at(-1);
+  const entry = visit && quantityOf(visit, id);
+  if (!visit || !entry) return undefined;
+  const alike = holding.filter((other) => other === visit || comparability(id, other, visit).differs.length === 0);
+  const values = alike.map((other) => quantityOf(other, id)?.value as number);
+  const decimals = catalogue[id as keyof typeof catalogue]?.decimals ?? entry.decimals;
+  const value = roundTo(values.reduce((sum, x) => sum + x, 0) / values.length, decimals);
+  return { measure: id, value, unit: entry.unit, decimals, tests: values.length, visit };
+}

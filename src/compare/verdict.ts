@@ -1,0 +1,121 @@
+/**
+ * The verdict on one change, and the sentence that says why.
+ *
+ * A change is claimed only when its 95 % interval leaves out zero; with no true change that happens in one of twenty
+ * comparisons. Chances are printed beside it and never turn a change inside error into a claim. Words are this
+ * project's own and the same in every edition.
+ */
+import type { MeasureInfo } from "../kernel/measure.js";
+import { toDecimals } from "../kernel/rounding.js";
+import type { Chances } from "./error/chances.js";
+
+export const VERDICTS = [
+  "higher, beyond error",
+  "lower, beyond error",
+  "no clear change",
+  "cannot tell",
+  "error not known",
+  "not comparable",
+] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+/** Verdicts that claim a change. */
+export const isClaim = (verdict: string): boolean => verdict.endsWith("beyond error");
+
+export interface Evidence {
+  readonly change: number;
+  readonly low: number;
+  readonly high: number;
+  readonly worthwhile?: number;
+  readonly chances?: Chances;
+}
+
+const MOSTLY = 0.75; // "likely" in the usual scale of chances (Hopkins, from memory)
+
+export function verdictOn({ low, high, chances }: Evidence): Verdict {
+  if (low > 0) return "higher, beyond error";
+  if (high < 0) return "lower, beyond error";
+  if (chances === undefined || chances.trivial >= MOSTLY) return "no clear change";
+  return "cannot tell";
+}
+
+/** Numbers of a change as the sentence prints them. */
+export interface Facts {
+  readonly info: MeasureInfo;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly before: number;
+  readonly now: number;
+  readonly change: number;
+  readonly since: string;
+}
+
+const withUnit = (value: number, facts: Facts) => `${toDecimals(value, facts.decimals)} ${facts.unit}`.trim();
+const signed = (value: number, facts: Facts) => {
+  const text = toDecimals(Math.abs(value), facts.decimals);
+  return value > 0 ? `+${text}` : value < 0 ? `−${text}` : text;
+};
+const name = (facts: Facts) => facts.info.title;
+
+export const course = (facts: Facts): string =>
+  `${name(facts)} went from ${withUnit(facts.before, facts)} on ${facts.since} to ${withUnit(facts.now, facts)} (change ${signed(facts.change, facts)}).`;
+
+export const notComparable = (facts: Facts, differs: readonly string[]): string =>
+  `${course(facts)} The two values cannot be compared, so nothing is claimed. What differs: ${differs.join("; ")}.`;
+
+export const errorNotKnown = (facts: Facts): string =>
+  `${course(facts)} How much this measure varies between tests is not known here, so no verdict is given.`;
+
+export interface Weighed extends Facts {
+  readonly typical: number;
+  readonly detectable: number;
+  readonly low: number;
+  readonly high: number;
+  readonly tests?: { readonly before: number; readonly now: number };
+  readonly worthwhile?: number;
+  readonly chances?: Chances;
+}
+
+export function sentence(verdict: Verdict, facts: Weighed): string {
+  const better = facts.info.better;
+  const up = facts.change > 0;
+  const wanted =
+    better === undefined ? "" : (better === "higher") === up ? ", the direction wanted" : ", not the direction wanted";
+  const typical = toDecimals(facts.typical, facts.decimals + 1);
+  const parts = [
+    course(facts),
+    `A single test varies by about ${typical} ${facts.unit} when nothing has changed${averaged(facts)}; a change of less than ${withUnit(facts.detectable, facts)} could be chance alone.`,
+    `The true change lies, with 95 % confidence, between ${signed(facts.low, facts)} and ${signed(facts.high, facts)}.`,
+  ];
+  if (verdict === "higher, beyond error") parts.push(`It has risen by more than error explains${wanted}.`);
+  if (verdict === "lower, beyond error") parts.push(`It has fallen by more than error explains${wanted}.`);
+  if (verdict === "no clear change")
+    parts.push(facts.chances ? "Any change is probably too small to matter." : "No clear change is seen.");
+  if (facts.worthwhile !== undefined && facts.chances)
+    parts.push(chanceSentence(facts.worthwhile, facts.chances, facts));
+  if (verdict === "cannot tell") parts.push(leaning(facts.chances));
+  return parts.join(" ");
+}
+
+const averaged = ({ tests }: Weighed): string =>
+  tests === undefined ? "" : ` (averaged here: ${tests.before} before, ${tests.now} now)`;
+
+function chanceSentence(worthwhile: number, chances: Chances, facts: Facts): string {
+  const size = `${toDecimals(worthwhile, facts.decimals + 1)} ${facts.unit}`.trim();
+  return `Chances: a rise of ${size} or more ${inHundred(chances.higher)}, a fall of that size ${inHundred(chances.lower)}.`;
+}
+
+/** Whole numbers out of 100; the ends are never called certain. */
+function inHundred(share: number): string {
+  if (share > 0.99) return "more than 99 in 100";
+  if (share < 0.01) return "less than 1 in 100";
+  return `about ${toDecimals(100 * share, 0)} in 100`;
+}
+
+function leaning(chances: Chances | undefined): string {
+  if (chances && chances.higher >= MOSTLY && chances.lower < 0.05)
+    return "A true rise is more likely than not, but one pair of tests cannot show it; a second test would help to settle it.";
+  if (chances && chances.lower >= MOSTLY && chances.higher < 0.05)
+    return "A true fall is more likely than not, but one pair of tests cannot show it; a second test would help to settle it.";
+  return "We cannot tell yet whether it has changed.";
+}
