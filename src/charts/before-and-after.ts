@@ -1,0 +1,69 @@
+import type { Chart, Datum, Figure } from "../kernel/figure.js";
+import type { Change } from "../kernel/measure.js";
+import type { Speech } from "../kernel/speech.js";
+import { changes, plainNameOf, unitTail } from "./entries.js";
+import { layer, x } from "./parts.js";
+
+/** The two values of a primary measure on its own scale: before hollow, now filled, each with the error of one test. */
+export const beforeAndAfter: Chart = ({ results, speech }) =>
+  changes(results)
+    .filter((change) => change.primary)
+    .map((change) => pair(change, results.date, speech));
+
+function pair(change: Change, date: string, speech: Speech): Figure {
+  const text = (value: number) => `${speech.number(value, change.decimals)}${unitTail(change.unit)}`;
+  const error = change.typicalError;
+  const bar = (value: number, y: number): Datum[] =>
+    error === undefined ? [] : [{ low: value - error, high: value + error, y }];
+  const flat = { type: "quantitative", axis: null, scale: { domain: [0, 2], reverse: true } };
+  const row = { field: "y", ...flat };
+  const at = (field: string) =>
+    x(field, null, { scale: { nice: false, padding: 14 }, axis: { title: null, tickCount: 5 } });
+  const now: Datum = { x: change.now, y: 1.5, name: `${speech.shortDate(date)}: ${text(change.now)}` };
+  const before: Datum = { x: change.before, y: 0.5, name: `${speech.shortDate(change.since)}: ${text(change.before)}` };
+  return {
+    name: `pair-${change.measure.replaceAll("_", "-")}`,
+    section: "change",
+    size: "strip",
+    measure: change.measure,
+    title: speech.say("charts.pair.title", {
+      measure: plainNameOf(speech, change.measure),
+      before: speech.number(change.before, change.decimals),
+      now: text(change.now),
+    }),
+    alt: speech.say("charts.pair.alt", {
+      before: text(change.before),
+      since: speech.date(change.since),
+      now: text(change.now),
+      date: speech.date(date),
+      error: error === undefined ? speech.say("charts.not_given") : speech.number(error, change.decimals + 1),
+    }),
+    spec: {
+      width: 210,
+      height: 48,
+      padding: { left: 10, right: 130, top: 4, bottom: 20 },
+      autosize: { type: "none", contains: "content" },
+      data: { name: "none" },
+      layer: [
+        layer("beforeError", "rule", "earlier", { x: at("low"), x2: { field: "high" }, y: row }),
+        layer("nowError", "rule", "error", { x: at("low"), x2: { field: "high" }, y: row }),
+        layer("before", "point", "mark-earlier", { x: at("x"), y: row }),
+        layer("now", "point", "mark", { x: at("x"), y: row }),
+        layer("before", "text", "row-name", { x: { value: 222 }, y: row, text: { field: "name", type: "nominal" } }),
+        layer("now", "text", "row-name", { x: { value: 222 }, y: row, text: { field: "name", type: "nominal" } }),
+      ],
+    },
+    data: { before: [before], now: [now], beforeError: bar(change.before, 0.5), nowError: bar(change.now, 1.5) },
+    table: {
+      columns: [
+        { key: "date", title: speech.say("columns.date") },
+        { key: "value", title: speech.say("columns.value"), unit: change.unit, decimals: change.decimals },
+      ],
+      rows: [
+        [speech.shortDate(change.since), change.before],
+        [speech.shortDate(date), change.now],
+      ],
+    },
+    ...(change.errorFrom === undefined ? {} : { source: change.errorFrom }),
+  };
+}

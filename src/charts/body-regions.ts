@@ -1,0 +1,98 @@
+import type { Chart, Datum } from "../kernel/figure.js";
+import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
+import { layer, x } from "./parts.js";
+
+const PARTS = [
+  { key: "lean_kg", style: "bar", word: "lean" },
+  { key: "fat_kg", style: "bar-light", word: "fat" },
+  { key: "bone_kg", style: "bar-dark", word: "bone" },
+] as const;
+
+/** Fat, lean soft tissue and bone of each region of the scan, side by side in kilograms. */
+export const bodyRegions: Chart = ({ results, speech }) => {
+  const regions = table(results, "dxa_regions");
+  if (regions === undefined || !has(regions, "region", "fat_kg", "lean_kg")) return [];
+  const rows = records(regions);
+  const named = rows.map(
+    (row, i): Datum => ({
+      row: i + 0.5,
+      name: speech.find(`regions.${String(row.region).replaceAll(/\W/g, "_")}`) ?? String(row.region),
+    }),
+  );
+  const bars: Record<string, Datum[]> = { lean_kg: [], fat_kg: [], bone_kg: [] };
+  rows.forEach((row, i) => {
+    let from = 0;
+    for (const { key } of PARTS) {
+      const mass = numberOf(row[key]);
+      if (mass === undefined) continue;
+      bars[key]?.push({ low: from, high: from + mass, row: i + 0.2, end: i + 0.8 });
+      from += mass;
+    }
+  });
+  const fat = quantity(results, "body_fat_percent");
+  const height = 20 * rows.length;
+  const lane = (field: string) => ({
+    field,
+    type: "quantitative",
+    axis: null,
+    scale: { domain: [0, rows.length], reverse: true, nice: false },
+  });
+  const first = bars.lean_kg?.find(
+    (bar) => Number(bar.high) === Math.max(...(bars.lean_kg ?? []).map((b) => Number(b.high))),
+  );
+  const at = rows.length > 0 && first ? Number(first.row) + 0.3 : 0;
+  const labels = PARTS.slice(0, 2).flatMap(({ key, word }): Datum[] => {
+    const bar = bars[key]?.find((one) => Number(one.row) + 0.3 === at);
+    return bar
+      ? [{ x: (Number(bar.low) + Number(bar.high)) / 2, row: at, name: speech.say(`charts.regions.${word}`) }]
+      : [];
+  });
+  return [
+    {
+      name: "body-regions",
+      section: "composition",
+      size: "wide",
+      title: fat
+        ? speech.say("charts.regions.title", { fat: withUnit(speech, fat) })
+        : speech.say("charts.regions.title_without_fat"),
+      alt: rows
+        .map((row, i) =>
+          speech.say("charts.regions.alt_row", {
+            region: String(named[i]?.name),
+            fat: speech.number(numberOf(row.fat_kg) ?? 0, 2),
+            lean: speech.number(numberOf(row.lean_kg) ?? 0, 2),
+          }),
+        )
+        .join(" "),
+      spec: {
+        width: 300,
+        height,
+        padding: { left: 96, right: 44, top: 6, bottom: 36 },
+        autosize: { type: "none", contains: "content" },
+        data: { name: "none" },
+        layer: [
+          ...PARTS.map(({ key, style }) =>
+            layer(key, "rect", style, {
+              x: x("low", speech.say("axes.mass"), { scale: { zero: true } }),
+              x2: { field: "high" },
+              y: lane("row"),
+              y2: { field: "end" },
+            }),
+          ),
+          layer("names", "text", "row-name", {
+            x: { value: -92 },
+            y: lane("row"),
+            text: { field: "name", type: "nominal" },
+          }),
+          layer("labels", "text", "name-in-bar", {
+            x: x("x", null),
+            y: lane("row"),
+            text: { field: "name", type: "nominal" },
+          }),
+        ],
+      },
+      data: { ...bars, names: named, labels },
+      table: { columns: regions.columns, rows: regions.rows },
+    },
+  ];
+};

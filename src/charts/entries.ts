@@ -1,0 +1,43 @@
+/** How charts read results: by id and by column key; what is absent is undefined, never zero. */
+import type { Cell, Change, Entry, Judgement, Quantity, Table } from "../kernel/measure.js";
+import { measureInfo } from "../kernel/measures.js";
+import type { Results } from "../kernel/results.js";
+import type { Speech } from "../kernel/speech.js";
+
+const find = (results: Results, id: string): Entry | undefined => results.entries.find((entry) => entry.id === id);
+
+export function quantity(results: Results, id: string): Quantity | undefined {
+  const entry = find(results, id);
+  return entry?.kind === "quantity" ? entry : undefined;
+}
+export function table(results: Results, id: string): Table | undefined {
+  const entry = find(results, id);
+  return entry?.kind === "table" && entry.rows.length > 0 ? entry : undefined;
+}
+export function judgement(results: Results, id: string): Judgement | undefined {
+  const entry = find(results, id);
+  return entry?.kind === "judgement" ? entry : undefined;
+}
+export const changes = (results: Results): readonly Change[] =>
+  results.entries.filter((entry): entry is Change => entry.kind === "change");
+
+/** Rows of a table as records by column key. */
+export const records = (from: Table): Readonly<Record<string, Cell>>[] =>
+  from.rows.map((row) => Object.fromEntries(from.columns.map((column, i) => [column.key, row[i] ?? null])));
+
+export const has = (from: Table | undefined, ...keys: string[]): boolean =>
+  from !== undefined && keys.every((key) => from.columns.some((column) => column.key === key));
+
+export const numberOf = (cell: Cell | undefined): number | undefined =>
+  typeof cell === "number" && Number.isFinite(cell) ? cell : undefined;
+
+/** Name of a measure in the report's language. */
+export const nameOf = (speech: Speech, id: string): string =>
+  speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? id.replaceAll("_", " ");
+export const plainNameOf = (speech: Speech, id: string): string =>
+  speech.find(`plain.${id}.name`) ?? measureInfo(id)?.plain?.name ?? nameOf(speech, id);
+
+/** "41.8 mL/kg/min", with the digits the measurement has. */
+export const withUnit = (speech: Speech, at: Pick<Quantity, "value" | "decimals" | "unit">): string =>
+  `${speech.number(at.value, at.decimals)}${unitTail(at.unit)}`;
+export const unitTail = (unit: string): string => (unit === "" || unit === "ratio" ? "" : `\u00a0${unit}`);

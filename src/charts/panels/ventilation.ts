@@ -1,0 +1,21 @@
+import type { Chart } from "../../kernel/figure.js";
+import { quantity, withUnit } from "../entries.js";
+import { testData } from "../test-data.js";
+import { timePanel } from "./time-panel.js";
+
+/** Ventilation over time. */
+export const ventilation: Chart = (input) => {
+  const data = testData(input);
+  if (data === undefined) return [];
+  const { speech, results } = input;
+  const peak = quantity(results, "ventilation_peak");
+  const text = peak ? withUnit(speech, peak) : speech.say("charts.not_given");
+  const figure = timePanel(data, {
+    name: "ventilation",
+    title: speech.say("charts.ventilation.title", { peak: text }),
+    alt: speech.say("charts.ventilation.alt", { peak: text }),
+    unit: "L/min",
+    curves: [{ key: "ventilation_l_min", style: "bins", name: "V̇E", cloud: "ventilation_l_min" }],
+  });
+  return figure ? [figure] : [];
+};

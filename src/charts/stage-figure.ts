@@ -1,0 +1,92 @@
+import type { Chart, Datum } from "../kernel/figure.js";
+import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
+import { framed, layer, x, y } from "./parts.js";
+
+/** Heart rate against work with the intensity domains as bands named in words, earlier visits dashed. */
+export const stageFigure: Chart = ({ results, earlier, speech }) => {
+  const stages = table(results, "incremental_stages");
+  const work = has(stages, "power_w") ? "power" : "speed";
+  const key = work === "power" ? "power_w" : "speed_km_h";
+  if (stages === undefined || !has(stages, key, "heart_rate_bpm")) return [];
+  const pointsOf = (from: typeof stages): Datum[] =>
+    records(from).flatMap((row): Datum[] => {
+      const [wx, wy] = [numberOf(row[key]), numberOf(row.heart_rate_bpm)];
+      return wx === undefined || wy === undefined ? [] : [{ x: wx, y: wy }];
+    });
+  const now = pointsOf(stages);
+  const first = now[0];
+  const last = now[now.length - 1];
+  if (now.length < 2 || first === undefined || last === undefined) return [];
+  const previous = earlier[earlier.length - 1];
+  const before = previous ? table(previous, "incremental_stages") : undefined;
+  const then = has(before, key, "heart_rate_bpm") && before ? pointsOf(before) : [];
+
+  const limits = (["vt1", "vt2"] as const).map((id) => quantity(results, `${id}_${work}`)?.value);
+  const ends = [Number(first.x), ...limits.filter((v): v is number => v !== undefined), Number(last.x)];
+  const known = limits.filter((v) => v !== undefined).length;
+  const domains = ends.slice(0, -1).map(
+    (low, i): Datum => ({
+      low,
+      high: ends[i + 1] as number,
+      middle: low,
+      rank: i,
+      name:
+        known === 2 || i === 0
+          ? speech.say(`domains.${["moderate", "heavy", "severe"][i]}`)
+          : speech.say("domains.above"),
+    }),
+  );
+  const shown = known === 0 ? [] : domains.filter((d) => Number(d.high) > Number(d.low));
+  const vt1 = quantity(results, `vt1_${work}`);
+  const unit = work === "power" ? "W" : "km/h";
+  const title = speech.say(`axes.${work}`, { unit });
+  const sx = (name: string | null) => x("x", name);
+  const band = (rank: number, style: string) =>
+    layer(`domain${rank}`, "rect", style, { x: x("low", null), x2: { field: "high" } });
+  return [
+    {
+      name: "stage-figure",
+      section: "incremental",
+      size: "wide",
+      title: vt1
+        ? speech.say(`charts.stages.title_${work}`, { vt1: withUnit(speech, vt1) })
+        : speech.say("charts.stages.title_without_vt1"),
+      alt: speech.say("charts.stages.alt", {
+        first: speech.number(Number(first.y), 0),
+        at: `${speech.number(Number(first.x), work === "power" ? 0 : 1)} ${unit}`,
+        last: speech.number(Number(last.y), 0),
+        to: `${speech.number(Number(last.x), work === "power" ? 0 : 1)} ${unit}`,
+      }),
+      spec: framed("wide", [
+        band(0, "domain-light"),
+        band(1, "domain-middle"),
+        band(2, "domain-high"),
+        layer("names", "text", "name-left-top", {
+          x: x("middle", null),
+          y: { value: -4 },
+          text: { field: "name", type: "nominal" },
+        }),
+        layer("then", "line", "earlier", { x: sx(null), y: y("y", null) }),
+        layer("then", "point", "earlier-bins", { x: sx(null), y: y("y", null) }),
+        layer("now", "line", "this-visit", { x: sx(null), y: y("y", null) }),
+        layer("now", "point", "mark", { x: sx(title), y: y("y", speech.say("axes.heart_rate")) }),
+        layer("labels", "text", "name", { x: sx(null), y: y("y", null), text: { field: "name", type: "nominal" } }),
+      ]),
+      data: {
+        domain0: shown.filter((d) => d.rank === 0),
+        domain1: shown.filter((d) => d.rank === 1),
+        domain2: shown.filter((d) => d.rank === 2),
+        names: shown,
+        now,
+        then,
+        labels: [
+          { ...last, name: speech.shortDate(results.date) },
+          ...(then.length > 0 && previous
+            ? [{ ...(then[then.length - 1] as Datum), name: speech.shortDate(previous.date) }]
+            : []),
+        ],
+      },
+      table: { columns: stages.columns, rows: stages.rows },
+    },
+  ];
+};

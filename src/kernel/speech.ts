@@ -1,0 +1,88 @@
+/**
+ * How a language writes numbers, dates and sentences. The wording itself is data (templates/words/<language>.yaml);
+ * this is the one place that fills it in, so that charts and report say the same thing the same way.
+ */
+import { toDecimals } from "./rounding.js";
+
+/** A words file after reading: nested groups of texts. */
+export type WordTree = { readonly [key: string]: string | WordTree };
+export type Fill = Readonly<Record<string, string | number>>;
+
+export interface Speech {
+  /** BCP 47 tag: "en", "de". */
+  readonly language: string;
+  /** The text at a dotted path with its {places} filled. Throws WordingError when the text or a place is missing. */
+  say(path: string, fill?: Fill): string;
+  /** The text at a path, or undefined: for names that a language may leave in English. */
+  find(path: string): string | undefined;
+  /** 1234.5 → "1 234.5" with the language's decimal sign, a true minus and thin spaces from ten thousand on. */
+  number(value: number, decimals: number): string;
+  /** A number with its sign always shown. */
+  signed(value: number, decimals: number): string;
+  /** "2026-03-02" → "2 March 2026". */
+  date(iso: string): string;
+  /** "2026-03-02" → "2 Mar 2026", for tables and axes. */
+  shortDate(iso: string): string;
+  /** Items joined as the language joins them: "a, b and c". */
+  list(items: readonly string[]): string;
+}
+
+export class WordingError extends Error {
+  constructor(
+    readonly path: string,
+    reason: string,
+  ) {
+    super(`words: ${path} ${reason}`);
+    this.name = "WordingError";
+  }
+}
+
+export function speechOf(words: WordTree): Speech {
+  const find = (path: string): string | undefined => {
+    let node: string | WordTree | undefined = words;
+    for (const key of path.split(".")) {
+      if (typeof node !== "object" || !Object.hasOwn(node, key)) return undefined;
+      node = node[key];
+    }
+    return typeof node === "string" ? node : undefined;
+  };
+  const say = (path: string, fill: Fill = {}): string => {
+    const text = find(path);
+    if (text === undefined) throw new WordingError(path, "has no text");
+    return text.replace(/\{(\w+)\}/g, (_, place: string) => {
+      if (!Object.hasOwn(fill, place)) throw new WordingError(path, `has a place {${place}} that nothing fills`);
+      return String(fill[place]);
+    });
+  };
+  const decimalSign = say("language.decimal_sign");
+  const months = say("language.months").split(" ");
+  const shortMonths = say("language.short_months").split(" ");
+
+  const number = (value: number, decimals: number): string => {
+    const [whole = "", fraction] = toDecimals(Math.abs(value), decimals).split(".");
+    const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u202f") : whole;
+    const digits = fraction === undefined ? grouped : `${grouped}${decimalSign}${fraction}`;
+    return value < 0 && /[1-9]/.test(digits) ? `\u2212${digits}` : digits;
+  };
+  const written = (iso: string, names: readonly string[], path: string): string => {
+    const [year = "", month = "", day = ""] = iso.split("-");
+    const name = names[Number(month) - 1];
+    return name === undefined ? iso : say(path, { day: String(Number(day)), month: name, year });
+  };
+  return {
+    language: say("language.tag"),
+    say,
+    find,
+    number,
+    signed: (value, decimals) => {
+      const text = number(value, decimals);
+      return text.startsWith("\u2212") || !/[1-9]/.test(text) ? text : `+${text}`;
+    },
+    date: (iso) => written(iso, months, "language.date"),
+    shortDate: (iso) => written(iso, shortMonths, "language.date"),
+    list: (items) =>
+      items.length < 2
+        ? items.join("")
+        : say("language.list_last", { first: items.slice(0, -1).join(", "), last: items[items.length - 1] as string }),
+  };
+}
