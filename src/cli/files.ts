@@ -22,10 +22,10 @@ import { dirname, join, relative, sep } from "node:path";
 /** Largest file that is read, in bytes: a full day of breaths is about 5 MB. */
 export const LARGEST_FILE = 50_000_000;
 
-export interface TextFile {
+export interface FileBytes {
   /** Path relative to the practice folder, forward slashes. */
   readonly path: string;
-  readonly text: string;
+  readonly bytes: Uint8Array;
   readonly sha256: string;
 }
 
@@ -43,13 +43,13 @@ export class Unreadable extends Error {
 
 export const slashed = (path: string): string => (sep === "/" ? path : path.split(sep).join("/"));
 
-/** Reads a text file of the practice. Throws Unreadable for links that lead out, files too large, and what the disk refuses. */
-export function readText(root: string, path: string): TextFile {
-  const bytes = readBytes(root, path);
-  return { path: slashed(path), text: decode(bytes), sha256: sha256(bytes) };
+/** Reads a file of the practice. Throws Unreadable for links that lead out, files too large, and what the disk refuses. */
+export function readFile(root: string, path: string): FileBytes {
+  const bytes = readInside(root, path);
+  return { path: slashed(path), bytes, sha256: sha256(bytes) };
 }
 
-export function readBytes(root: string, path: string): Buffer {
+function readInside(root: string, path: string): Buffer {
   const full = join(root, path);
   try {
     const real = realpathSync(full);
@@ -72,17 +72,6 @@ export function readBytes(root: string, path: string): Buffer {
   } catch (error) {
     if (error instanceof Unreadable) throw error;
     throw new Unreadable(path, diskWords(error), "Check the path and the permissions.");
-  }
-}
-
-/** UTF-8 (with or without mark) or UTF-16 with its mark; anything else is read as Windows Latin-1, as old instruments write. */
-export function decode(bytes: Uint8Array): string {
-  if (bytes[0] === 0xff && bytes[1] === 0xfe) return new TextDecoder("utf-16le").decode(bytes);
-  if (bytes[0] === 0xfe && bytes[1] === 0xff) return new TextDecoder("utf-16be").decode(bytes);
-  try {
-    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
-  } catch {
-    return new TextDecoder("windows-1252").decode(bytes);
   }
 }
 

@@ -22,7 +22,6 @@ const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
   build: () => import("./verbs/build.js"),
   check: () => import("./verbs/check.js"),
   explain: () => import("./verbs/explain.js"),
-  norms: () => import("./verbs/norms.js"),
 };
 
 async function main(words: readonly string[]): Promise<ExitCode> {

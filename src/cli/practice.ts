@@ -4,7 +4,7 @@
  */
 import { existsSync, realpathSync, statSync } from "node:fs";
 import { dirname, join, relative, resolve } from "node:path";
-import { list, readText, slashed, type TextFile, Unreadable } from "./files.js";
+import { type FileBytes, list, readFile, slashed, Unreadable } from "./files.js";
 
 export interface VisitFolder {
   /** "clients/c-017/2026-03-02-baseline" */
@@ -86,17 +86,17 @@ function wanted(root: string, path: string, cwd: string): string {
   throw new Unreadable(path, "does not exist in this practice", "Give a client or visit folder, e.g. clients/c-017.");
 }
 
-/** Every text beside session.yaml that a session may name as a series, by file name. */
-export function seriesTexts(practice: Practice, visit: VisitFolder): Readonly<Record<string, TextFile>> {
+/** Every file beside session.yaml that a session may name as a series, by file name. */
+export function seriesFiles(practice: Practice, visit: VisitFolder): Readonly<Record<string, FileBytes>> {
   return Object.fromEntries(
     list(practice.root, visit.path)
       .filter((entry) => !entry.folder && /\.(csv|tsv|txt)$/i.test(entry.name))
-      .map((entry) => [entry.name, readText(practice.root, `${visit.path}/${entry.name}`)]),
+      .map((entry) => [entry.name, readFile(practice.root, `${visit.path}/${entry.name}`)]),
   );
 }
 
 /** Files of a folder of the practice with an ending, e.g. norms/*.yaml. */
-export const textsIn = (practice: Practice, folder: string, ending: RegExp): readonly TextFile[] =>
+export const filesIn = (practice: Practice, folder: string, ending: RegExp): readonly FileBytes[] =>
   list(practice.root, folder)
     .filter((entry) => !entry.folder && ending.test(entry.name))
-    .map((entry) => readText(practice.root, `${folder}/${entry.name}`));
+    .map((entry) => readFile(practice.root, `${folder}/${entry.name}`));

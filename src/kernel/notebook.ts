@@ -134,6 +134,12 @@ export function inputsOf(refs: readonly Ref[], entries: ReadonlyMap<string, Entr
       if (entry?.kind !== "quantity") return { name: ref, text: "not given", measure: ref };
       return { name: ref, text: `${toDecimals(entry.value, entry.decimals)} ${entry.unit}`.trim(), measure: ref };
     }
-    return { name: ref.name, text: `${String(ref.value)} ${ref.unit}`.trim() };
+    return { name: ref.name, text: `${inputText(ref.value)} ${ref.unit}`.trim() };
   });
+}
+
+/** A value as an input prints it: six digits of a number, a list with commas, a word as it is. */
+function inputText(value: unknown): string {
+  if (Array.isArray(value)) return value.map(inputText).join(", ");
+  return typeof value === "number" ? String(Number(value.toPrecision(6))) : String(value);
 }

@@ -1,0 +1,73 @@
+/** Validates visits of a practice without computing anything: what `check` prints and what a build asks first. */
+
+import { existsSync } from "node:fs";
+import { join } from "node:path";
+import type { Diagnostic } from "../kernel/diagnostic.js";
+import type { Document } from "../kernel/document.js";
+import { decodeLeniently } from "../read/decode.js";
+import { readSeries } from "../read/series.js";
+import { readYaml } from "../read/yaml.js";
+import type { Checker } from "../validate/checker.js";
+import { practiceMember, validatePractice } from "../validate/practice.js";
+import { validateVisit } from "../validate/visit.js";
+import { list, readFile } from "./files.js";
+import { type ClientFolder, type Practice, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
+
+export const readDocument = (root: string, path: string): Document => readYaml(path, readFile(root, path).bytes);
+
+export const clientDocument = (practice: Practice, client: ClientFolder): Document | undefined =>
+  existsSync(join(practice.root, client.path, "client.yaml"))
+    ? readDocument(practice.root, `${client.path}/client.yaml`)
+    : undefined;
+
+export const folderNames = (practice: Practice, visit: VisitFolder): string[] =>
+  list(practice.root, visit.path).map((entry) => entry.name);
+
+/** All problems of the chosen visits, and of the practice as a whole when everything is chosen. */
+export function checkPractice(practice: Practice, chosen: ReadonlySet<string>, checker: Checker): Diagnostic[] {
+  const lab = readDocument(practice.root, "lab.yaml");
+  const seen = new Set<string>();
+  const found: Diagnostic[] = [];
+  const members = [];
+  for (const client of practice.clients) {
+    const document = clientDocument(practice, client);
+    for (const visit of client.visits) {
+      const session = readDocument(practice.root, `${visit.path}/${SESSION}`);
+      members.push(practiceMember(document, session));
+      if (!chosen.has(visit.path)) continue;
+      const files = seriesFiles(practice, visit);
+      const { diagnostics } = validateVisit(
+        {
+          lab,
+          client: document,
+          session,
+          seriesTexts: Object.fromEntries(Object.entries(files).map(([name, f]) => [name, f.bytes])),
+          folder: folderNames(practice, visit),
+        },
+        checker,
+        readSeries,
+      );
+      for (const diagnostic of diagnostics) {
+        const key = JSON.stringify(diagnostic);
+        if (!seen.has(key)) found.push(diagnostic);
+        seen.add(key);
+      }
+    }
+  }
+  return [...found, ...validatePractice(members)];
+}
+
+/** Text of a file of the practice for a code frame; undefined when it cannot be shown. */
+export function sourceText(practice: Practice): (file: string) => string | undefined {
+  const cache = new Map<string, string | undefined>();
+  return (file) => {
+    if (!cache.has(file)) {
+      try {
+        cache.set(file, decodeLeniently(readFile(practice.root, file).bytes));
+      } catch {
+        cache.set(file, undefined);
+      }
+    }
+    return cache.get(file);
+  };
+}

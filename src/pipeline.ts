@@ -1,0 +1,74 @@
+/**
+ * The whole data flow, one line a stage. Start reading here.
+ *
+ *     session.yaml + CSV → read → validate → derive → norms → validity → compare → plan → results → charts → report
+ *
+ * Texts in, texts out: no file, clock or environment is touched. results.yaml is the boundary: what comes after it is
+ * presentation, and compares nothing but recorded numbers.
+ */
+
+import { comparisonConditions } from "./derive/conditions.js";
+import { derive } from "./derive/derive.js";
+import type { Diagnostic } from "./kernel/diagnostic.js";
+import type { Document } from "./kernel/document.js";
+import type { Results } from "./kernel/results.js";
+import type { Rule } from "./kernel/rule.js";
+import type { Visit } from "./kernel/visit.js";
+import { readSeries } from "./read/series.js";
+import { recordResults } from "./results/record.js";
+import type { Checker } from "./validate/checker.js";
+import { validateVisit } from "./validate/visit.js";
+import { validity } from "./validity/validity.js";
+
+/** What the program brings to every visit. */
+export interface Reference {
+  readonly checker: Checker;
+  readonly rules: readonly Rule[];
+}
+
+/** What the practice brings to one visit. */
+export interface Inputs {
+  readonly lab: Document;
+  readonly client: Document | undefined;
+  readonly session: Document;
+  /** Raw series and their digests, by file name. */
+  readonly series: Readonly<Record<string, { readonly bytes: Uint8Array; readonly sha256: string }>>;
+  readonly sessionSha256: string;
+}
+
+export interface Outcome {
+  readonly diagnostics: readonly Diagnostic[];
+  /** Absent when any diagnostic is an error. */
+  readonly visit?: Visit;
+  readonly results?: Results;
+}
+
+export function compute(inputs: Inputs, _earlier: readonly Results[], reference: Reference): Outcome {
+  const texts = {
+    ...inputs,
+    seriesTexts: Object.fromEntries(Object.entries(inputs.series).map(([name, file]) => [name, file.bytes])),
+  };
+  const { visit, diagnostics } = validateVisit(texts, reference.checker, readSeries);
+  if (visit === undefined) return { diagnostics };
+  const derived = derive(visit);
+  const judged = validity(derived, visit, reference.rules);
+  const results = recordResults(header(visit, inputs), judged);
+  return { diagnostics, visit, results };
+}
+
+const header = (visit: Visit, inputs: Inputs): Omit<Results, "entries"> => ({
+  client: visit.client.id,
+  sex: visit.client.sex,
+  date: visit.session.date,
+  ...(visit.session.label === undefined ? {} : { label: visit.session.label }),
+  purpose: visit.session.purpose,
+  ageYears: visit.ageYears,
+  sources: [
+    { file: visit.file, sha256: inputs.sessionSha256 },
+    ...Object.keys(visit.series)
+      .sort()
+      .map((file) => ({ file, sha256: inputs.series[file]?.sha256 ?? "" })),
+  ],
+  choices: visit.choices,
+  conditions: comparisonConditions(visit),
+});
