@@ -60,7 +60,7 @@ function parse(file: string, text: string): Document {
       schema: "core",
       lineCounter: lines,
       prettyErrors: false,
-      logLevel: "silent",
+      logLevel: "error",
     });
     const faults = [...document.errors, ...document.warnings]
       .sort((a, b) => a.pos[0] - b.pos[0])

@@ -1,6 +1,9 @@
-/** Where a session names a raw file or an instrument: any mapping with `series` or `instrument`, in any block. */
+/** Where a session names a raw file or an instrument of lab.yaml, in any block. */
 import type { Path } from "../kernel/document.js";
 import { fileNameFault } from "./file-name.js";
+
+/** Keys whose value is the key of an instrument in lab.yaml. */
+const NAMES_INSTRUMENT = ["instrument", "device", "scanner", "caliper", "scales", "stadiometer"];
 
 export interface SeriesReference {
   readonly file: string;
@@ -28,7 +31,10 @@ export function references(value: unknown): {
     }
     const mapping = node as Readonly<Record<string, unknown>>;
     const instrument = typeof mapping.instrument === "string" ? mapping.instrument : undefined;
-    if (instrument !== undefined) instruments.push({ instrument, path: [...path, "instrument"] });
+    for (const key of NAMES_INSTRUMENT) {
+      const named = mapping[key];
+      if (typeof named === "string") instruments.push({ instrument: named, path: [...path, key] });
+    }
     if (typeof mapping.series === "string") series.push({ file: mapping.series, instrument, path });
     for (const [key, inner] of Object.entries(mapping)) walk(inner, [...path, key]);
   };

@@ -3,7 +3,7 @@
  * Warnings come with a visit; any error and there is none.
  */
 import type { Diagnostic } from "../kernel/diagnostic.js";
-import type { Document, Path } from "../kernel/document.js";
+import type { Document, Part, Path } from "../kernel/document.js";
 import type { Client } from "../kernel/generated/client.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Session } from "../kernel/generated/session.js";
@@ -76,7 +76,7 @@ export function validateVisit(texts: VisitTexts, checker: Checker, readSeries: R
   diagnostics.push(...folderFaults(client, session), ...(client ? dateFaults(client, session) : []));
   const { series, faults } = readAll(texts, hasError(validateDocument("laboratory", lab, checker)), readSeries);
   diagnostics.push(...faults);
-  const sorted = inOrder(diagnostics, [lab.file, client?.file ?? "", session.file]);
+  const sorted = inOrder(withoutRepeats(diagnostics), [lab.file, client?.file ?? "", session.file]);
   if (client === undefined || hasError(sorted)) return { diagnostics: sorted };
   const visit = assemble(lab.value as Laboratory, client.value as Client, session, series, checker);
   return { visit, diagnostics: sorted };
@@ -122,8 +122,8 @@ function readAll(texts: VisitTexts, labIsFaulty: boolean, readSeries: ReadSeries
   const { session, lab, seriesTexts } = texts;
   const series: Record<string, Series> = {};
   const faults: Diagnostic[] = [];
-  const report = (code: Code, path: Path, why: Words) =>
-    faults.push({ code, severity: "error", at: session.place(path), ...why });
+  const report = (code: Code, path: Path, why: Words, part: Part = "value") =>
+    faults.push({ code, severity: "error", at: session.place(path, part), ...why });
   const instruments = ((lab.value as Laboratory | undefined)?.instruments ?? {}) as Record<string, InstrumentEntry>;
   const known = lab.value === undefined ? undefined : Object.keys(instruments);
   const named = references(session.value);
@@ -137,7 +137,8 @@ function readAll(texts: VisitTexts, labIsFaulty: boolean, readSeries: ReadSeries
     if (fault !== undefined) report("series-path", [...path, "series"], words.seriesPath(file, fault));
     else if (content === undefined)
       report("series-missing", [...path, "series"], words.seriesMissing(file, nearest(file, texts.folder ?? [])));
-    else if (instrument === undefined) report("missing-companion", [...path, "series"], words.noInstrument(file));
+    else if (instrument === undefined)
+      report("missing-companion", [...path, "series"], words.noInstrument(file), "key");
     else if (Object.hasOwn(instruments, instrument) && series[file] === undefined) {
       const entry = instruments[instrument] as InstrumentEntry;
       if (entry?.columns === undefined) {
@@ -169,6 +170,21 @@ function gasConditionFaults(lab: Document): Diagnostic[] {
         });
     }
   return found;
+}
+
+/**
+ * A block's schema and the look across files can find one fault twice: a file name of the wrong shape that leads out
+ * of the folder, a series without an instrument. The more exact message stays.
+ */
+function withoutRepeats(diagnostics: readonly Diagnostic[]): Diagnostic[] {
+  const spot = ({ at }: Diagnostic) => `${at.file}:${at.line}:${at.column}`;
+  const exact = new Set(diagnostics.filter((d) => d.code === "series-path").map(spot));
+  const seen = new Set<string>();
+  return diagnostics.filter((d) => {
+    if (d.code === "wrong-shape" && exact.has(spot(d))) return false;
+    if (d.code !== "missing-companion") return true;
+    return !seen.has(spot(d)) && seen.add(spot(d));
+  });
 }
 
 /** Files in the order given, then others by name; inside a file by line and column. */

@@ -21,7 +21,7 @@ const meaning = (description: string | undefined) => (description ? `; ${lower(f
 
 /** "Stature without shoes, to 0.1 cm. Measured at …" gives its first sentence, without the stop. */
 export function firstSentence(text: string): string {
-  const end = /[.:](\s|$)/.exec(text);
+  const end = /[.:;](\s|$)/.exec(text);
   return (end ? text.slice(0, end.index) : text).trim();
 }
 const lower = (text: string) => (/^[A-Z][a-z ]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text);
@@ -30,7 +30,7 @@ export const words = {
   misspelt: (key: string, near: string, description?: string): Words => ({
     found: `the key ${key}`,
     expected: near,
-    why: `a key that is not known would be passed over, and its value lost${meaning(description && `${near} is: ${firstSentence(description)}`)}`,
+    why: `a key that is not known would be passed over, and its value lost${description ? `; ${near}: ${lower(firstSentence(description))}` : ""}`,
     fix: `did you mean ${near}?`,
   }),
   keyInOtherUnit: (key: string, near: string, corrected: string | undefined): Words => ({
@@ -54,7 +54,7 @@ export const words = {
   }),
   missingKey: (key: string, where: string, description?: string): Words => ({
     found: `no ${key} in ${where}`,
-    expected: `${key}${meaning(description)}`,
+    expected: description ? `${key}: ${lower(firstSentence(description))}` : key,
     why: `${where} cannot be used without it`,
     fix: `add ${key}`,
   }),
