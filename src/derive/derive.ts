@@ -7,14 +7,20 @@ import { openNotebook } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
 import { deriveBloodPressure } from "./blood-pressure.js";
 import { deriveComposition } from "./composition.js";
+import { deriveHeartRateVariability } from "./heart-rate-variability.js";
+import { deriveMobility } from "./mobility.js";
 import { deriveRest } from "./rest.js";
 import { deriveSize } from "./size.js";
+import { deriveStrength } from "./strength.js";
 
 export function derive(visit: Visit): readonly Entry[] {
   const book = openNotebook();
   deriveSize(book, visit);
   deriveBloodPressure(book, visit);
   deriveComposition(book, visit);
+  deriveStrength(book, visit);
+  deriveMobility(book, visit);
   deriveRest(book, visit);
+  deriveHeartRateVariability(book, visit);
   return book.entries();
 }
