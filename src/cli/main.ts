@@ -9,6 +9,7 @@ const HELP = `waymark: laboratory visits in plain text become reports that can b
 
   waymark check [PATH …]           say what is wrong in the files, change nothing
   waymark build [PATH …]           write results.yaml and the reports of visits that changed
+  waymark diff [PATH …]            what moved since the last commit, and why
   waymark explain VISIT MEASURE    follow one number back to its inputs and sources
   waymark norms [MEASURE]          list the reference tables, for whom they hold and why not
 
@@ -21,6 +22,7 @@ Exit codes: 0 fine, 1 problems in the files, 2 wrong command line, 3 a fault of 
 const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
   build: () => import("./verbs/build.js"),
   check: () => import("./verbs/check.js"),
+  diff: () => import("./verbs/diff.js"),
   explain: () => import("./verbs/explain.js"),
 };
 

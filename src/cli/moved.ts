@@ -57,9 +57,16 @@ export function moved(before: Results, after: Results): readonly Move[] {
       title: measureInfo(id)?.title ?? id.replaceAll("_", " "),
       before: shown(old.get(id)),
       after: shown(now.get(id)),
-      causes: [...new Set(causesOf(id, new Set([id])))],
+      causes:
+        old.has(id) === now.has(id) ? [...new Set(causesOf(id, new Set([id])))] : [appeared(now.has(id), general)],
     }));
 }
+
+/** An entry that is there on one side only: its inputs explain nothing that its name does not. */
+const appeared = (isNew: boolean, general: readonly string[]): string =>
+  general.length > 0
+    ? `${general.join(", ")}: ${isNew ? "new findings" : "findings no longer there"}`
+    : `the program ${isNew ? "gives these for the first time" : "no longer gives these"}`;
 
 /** Causes that reach any number: choices, raw series, conditions. */
 function generalCauses(before: Results, after: Results): string[] {
