@@ -331,6 +331,10 @@ export interface Target {
    */
   at_most?: number;
   /**
+   * Smallest change in this measure that matters to the client, in its unit: chances of a worthwhile change are given against it. Without it a fifth of the spread between people is used, where that is known.
+   */
+  worthwhile?: number;
+  /**
    * Who set it: a selection standard, a coach, the client.
    */
   from?: string;
