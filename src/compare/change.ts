@@ -4,7 +4,7 @@
  * Everything is computed from the printed values, so that a reader can repeat it. Where the error is a share of the value
  * the sum is done on logarithms and carried back to the unit, which makes the interval longer upwards than downwards.
  */
-import type { Change, Quantity } from "../kernel/measure.js";
+import type { Change } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { roundTo } from "../kernel/rounding.js";
 import { comparability, quantityOf } from "./comparable.js";
@@ -12,7 +12,7 @@ import { type Chances, chances } from "./error/chances.js";
 import { changeInterval } from "./error/change-interval.js";
 import { attempt, type ErrorModel, errorModelFor } from "./error-model.js";
 import type { Known } from "./known.js";
-import { expectedGainNote, regressionNote } from "./notes.js";
+import { expectedGainNote, referenceNote, regressionNote } from "./notes.js";
 import type { Pooled } from "./occasions.js";
 import { errorNotKnown, type Facts, notComparable, sentence, verdictOn } from "./verdict.js";
 import { spreadFor, type Worthwhile, worthwhileFor } from "./worthwhile.js";
@@ -55,7 +55,7 @@ export function changeBetween(id: string, measure: string, before: Pooled, now: 
   const verdict = verdictOn({ change, ...weighed.evidence });
   const { typical, detectable, worthwhile } = weighed;
   const { low, high } = weighed.evidence;
-  const notes = notesFor(measure, before, detectable, model, known);
+  const notes = notesFor(before, now, detectable, model, known);
   return {
     ...base,
     low,
@@ -141,12 +141,13 @@ function inPercent(c: Chances): { higher: number; trivial: number; lower: number
   return { higher, trivial: Math.max(0, 100 - higher - lower), lower };
 }
 
-function notesFor(measure: string, before: Pooled, detectable: number, model: ErrorModel, known: Known): string[] {
-  const visit = before.visit;
-  const baseline: Quantity | undefined = quantityOf(visit, measure);
+function notesFor(before: Pooled, now: Pooled, detectable: number, model: ErrorModel, known: Known): string[] {
+  const { measure, visit } = before;
+  const [was, is] = [quantityOf(visit, measure), quantityOf(now.visit, measure)];
   const spread = spreadFor(measure, visit.sex, model, known.spreads ?? []);
   return [
-    baseline && regressionNote(baseline, before.tests, model, spread),
+    was && regressionNote(was, before.tests, model, spread),
     expectedGainNote(measure, visit.ageYears, detectable),
+    was && is && referenceNote(was, is),
   ].filter((note) => note !== undefined);
 }

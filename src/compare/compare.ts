@@ -26,7 +26,7 @@ const NOT_COMPARED: readonly Section[] = [
   "programme",
   "altitude",
 ];
-const NOT_COMPARED_IDS = /_predicted$|_least_change$|_technical_error$|_dose$/;
+const NOT_COMPARED_IDS = /_(max|energy)_predicted$|_least_change$|_technical_error$|_dose$/;
 
 /** Entries to append to `now`. Earlier visits are the client's other visits up to this one, in any order; later ones are ignored. */
 export function compare(now: Results, earlier: readonly Results[], known: Known): readonly Entry[] {

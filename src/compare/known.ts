@@ -1,4 +1,5 @@
 /** What comparing needs beside the results themselves; pipeline and command line gather it. */
+import type { Client } from "../kernel/generated/client.js";
 import type { TypicalErrorTable } from "../kernel/generated/typical-error.js";
 import type { Pair } from "./error/pairs.js";
 
@@ -41,4 +42,42 @@ export interface Known {
   /** Smallest change that matters to this client, by measure, in its unit. */
   readonly worthwhile: Readonly<Record<string, { readonly value: number; readonly from: string }>>;
   readonly spreads?: readonly Spread[];
+}
+
+/**
+ * What is known of a client, from client.yaml, the laboratory's retests and the published tables. A target's `worthwhile`
+ * is the smallest change in that measure that matters to the client.
+ */
+export function knownOf(
+  client: Pick<Client, "goals" | "primary_outcomes">,
+  laboratoryRetests: readonly RetestSet[],
+  publishedErrors: readonly TypicalErrorTable[],
+  spreads: readonly Spread[] = [],
+): Known {
+  const targets = (client.goals ?? []).flatMap((goal) => (goal.targets ?? []).map((target) => ({ goal, target })));
+  return {
+    laboratoryRetests,
+    publishedErrors,
+    spreads,
+    primaryOutcomes: client.primary_outcomes ?? [],
+    targets: targets.map(({ goal, target }) => ({
+      measure: target.measure,
+      goal: goal.goal,
+      ...(goal.date === undefined ? {} : { date: goal.date }),
+      ...(target.at_least === undefined ? {} : { atLeast: target.at_least }),
+      ...(target.at_most === undefined ? {} : { atMost: target.at_most }),
+    })),
+    worthwhile: Object.fromEntries(
+      targets.flatMap(({ target }) =>
+        target.worthwhile === undefined
+          ? []
+          : [
+              [
+                target.measure,
+                { value: target.worthwhile, from: `the client's own: ${target.from ?? "agreed at baseline"}` },
+              ],
+            ],
+      ),
+    ),
+  };
 }

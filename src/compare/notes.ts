@@ -50,3 +50,11 @@ export function expectedGainNote(measure: string, ageYears: number, detectable: 
       : "more than this pair of tests needs to show it";
   return `Programmes of endurance training gain ${gain} ± ${limits} mL/kg/min on average (${from}). That is ${compared} (${toDecimals(detectable, 1)} mL/kg/min).`;
 }
+
+/** Said where the two values were placed in different reference tables: the values may be compared, the positions not. */
+export function referenceNote(before: Quantity, now: Quantity): string | undefined {
+  const table = (q: Quantity) => q.norms?.find((norm) => norm.notGiven === undefined)?.table;
+  const [was, is] = [table(before), table(now)];
+  if (was === undefined || is === undefined || was === is) return undefined;
+  return `The reference edition differs (${was}, now ${is}): percentiles and z-scores of the two visits are not compared.`;
+}

@@ -75,8 +75,8 @@ const CASES: readonly Case[] = [
   condition("dynamometer", "grip_strength", "grip_two"),
   condition("grip_posture", "grip_strength", "standing-arm-straight"),
   condition("spirometer", "fev1", "spirometer_two"),
-  choice("vo2_reference", "vo2_peak_percent_predicted", "another-table"),
-  choice("lung_reference", "fev1_percent_predicted", "nhanes-1999"),
+  choice("resting_prediction", "resting_energy_percent_predicted", "owen"),
+  choice("hrmax_equation", "heart_rate_percent_predicted", "nes-2013"),
   {
     gate: "effort",
     measure: "vo2_peak",

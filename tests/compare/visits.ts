@@ -43,6 +43,8 @@ export const CHOICES = {
   lactate_definition: "modified-dmax",
   rest_window_min: 5,
   rest_window_rule: "first-steady",
+  resting_prediction: "mifflin-st-jeor",
+  hrmax_equation: "tanaka-2001",
   vo2_reference: "vo2peak-by-mode",
   lung_reference: "gli-global-2022",
 } as unknown as Choices;
