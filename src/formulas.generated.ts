@@ -66,66 +66,80 @@ import { info as info62 } from "./derive/heart-rate-variability/pnn50.js";
 import { info as info63 } from "./derive/heart-rate-variability/rmssd.js";
 import { info as info64 } from "./derive/heart-rate-variability/sdnn.js";
 import { info as info65 } from "./derive/incremental/best-window.js";
-import { info as info66 } from "./derive/incremental/gellish-2007.js";
-import { info as info67 } from "./derive/incremental/half-expected-rise.js";
-import { info as info68 } from "./derive/incremental/local-outlier.js";
-import { info as info69 } from "./derive/incremental/nes-2013.js";
-import { info as info70 } from "./derive/incremental/peak-load.js";
-import { info as info71 } from "./derive/incremental/tanaka-2001.js";
-import { info as info72 } from "./derive/incremental/verification-difference.js";
-import { info as info73 } from "./derive/mobility/mean-of-trials.js";
-import { info as info74 } from "./derive/mobility/reach-composite.js";
-import { info as info75 } from "./derive/mobility/reach-difference.js";
-import { info as info76 } from "./derive/mobility/sit-and-reach-common-scale.js";
-import { info as info77 } from "./derive/rest/brockway-1987.js";
-import { info as info78 } from "./derive/rest/cunningham-1980.js";
-import { info as info79 } from "./derive/rest/cunningham-1991.js";
-import { info as info80 } from "./derive/rest/frayn-1983.js";
-import { info as info81 } from "./derive/rest/harris-benedict-1919.js";
-import { info as info82 } from "./derive/rest/harris-benedict-revised.js";
-import { info as info83 } from "./derive/rest/jeukendrup-wallis-2005.js";
-import { info as info84 } from "./derive/rest/lusk-1924.js";
-import { info as info85 } from "./derive/rest/mifflin-st-jeor.js";
-import { info as info86 } from "./derive/rest/owen.js";
-import { info as info87 } from "./derive/rest/per-mass.js";
-import { info as info88 } from "./derive/rest/percent-of-predicted.js";
-import { info as info89 } from "./derive/rest/peronnet-massicotte-1991.js";
-import { info as info90 } from "./derive/rest/quotient-band.js";
-import { info as info91 } from "./derive/rest/schofield.js";
-import { info as info92 } from "./derive/rest/steady-window.js";
-import { info as info93 } from "./derive/rest/tidal-volume.js";
-import { info as info94 } from "./derive/rest/weir-1949.js";
-import { info as info95 } from "./derive/rest/weir-short.js";
-import { info as info96 } from "./derive/size/body-mass-index.js";
-import { info as info97 } from "./derive/size/duplicate-readings.js";
-import { info as info98 } from "./derive/size/relative-technical-error.js";
-import { info as info99 } from "./derive/size/technical-error.js";
-import { info as info100 } from "./derive/size/waist-to-height.js";
-import { info as info101 } from "./derive/size/waist-to-hip.js";
-import { info as info102 } from "./derive/strength/best-trial.js";
-import { info as info103 } from "./derive/strength/hand-difference.js";
-import { info as info104 } from "./derive/strength/jump-height-flight-time.js";
-import { info as info105 } from "./derive/strength/jump-mean-power-harman.js";
-import { info as info106 } from "./derive/strength/jump-power-harman.js";
-import { info as info107 } from "./derive/strength/jump-power-sayers.js";
-import { info as info108 } from "./derive/strength/load-over-mass.js";
-import { info as info109 } from "./derive/strength/older-adult-limits.js";
-import { info as info110 } from "./derive/strength/one-rm-brzycki.js";
-import { info as info111 } from "./derive/strength/one-rm-epley.js";
-import { info as info112 } from "./derive/strength/one-rm-lombardi.js";
-import { info as info113 } from "./derive/strength/one-rm-mayhew.js";
-import { info as info114 } from "./derive/strength/one-rm-oconner.js";
-import { info as info115 } from "./derive/strength/one-rm-span.js";
-import { info as info116 } from "./derive/strength/one-rm-wathan.js";
-import { info as info117 } from "./derive/strength/oxygen-cost-stepping.js";
-import { info as info118 } from "./derive/strength/step-vertical-metres.js";
-import { info as info119 } from "./derive/strength/step-vertical-rate.js";
-import { info as info120 } from "./plan/intensity/heart-rate-reserve.js";
-import { info as info121 } from "./plan/intensity/uptake-reserve.js";
-import { info as info122 } from "./plan/load/session-load.js";
-import { info as info123 } from "./plan/load/training-impulse.js";
-import { info as info124 } from "./plan/load/weekly-monotony.js";
-import { info as info125 } from "./plan/load/weekly-strain.js";
+import { info as info66 } from "./derive/incremental/effort-criteria.js";
+import { info as info67 } from "./derive/incremental/gellish-2007.js";
+import { info as info68 } from "./derive/incremental/half-expected-rise.js";
+import { info as info69 } from "./derive/incremental/local-outlier.js";
+import { info as info70 } from "./derive/incremental/nes-2013.js";
+import { info as info71 } from "./derive/incremental/oxygen-pulse.js";
+import { info as info72 } from "./derive/incremental/peak-load.js";
+import { info as info73 } from "./derive/incremental/tanaka-2001.js";
+import { info as info74 } from "./derive/incremental/uptake-per-mass.js";
+import { info as info75 } from "./derive/incremental/verification-difference.js";
+import { info as info76 } from "./derive/lactate/baseline-plus.js";
+import { info as info77 } from "./derive/lactate/definition-spread.js";
+import { info as info78 } from "./derive/lactate/dmax.js";
+import { info as info79 } from "./derive/lactate/fixed-lactate.js";
+import { info as info80 } from "./derive/lactate/log-log.js";
+import { info as info81 } from "./derive/lactate/modified-dmax.js";
+import { info as info82 } from "./derive/mobility/mean-of-trials.js";
+import { info as info83 } from "./derive/mobility/reach-composite.js";
+import { info as info84 } from "./derive/mobility/reach-difference.js";
+import { info as info85 } from "./derive/mobility/sit-and-reach-common-scale.js";
+import { info as info86 } from "./derive/rest/brockway-1987.js";
+import { info as info87 } from "./derive/rest/cunningham-1980.js";
+import { info as info88 } from "./derive/rest/cunningham-1991.js";
+import { info as info89 } from "./derive/rest/frayn-1983.js";
+import { info as info90 } from "./derive/rest/harris-benedict-1919.js";
+import { info as info91 } from "./derive/rest/harris-benedict-revised.js";
+import { info as info92 } from "./derive/rest/jeukendrup-wallis-2005.js";
+import { info as info93 } from "./derive/rest/lusk-1924.js";
+import { info as info94 } from "./derive/rest/mifflin-st-jeor.js";
+import { info as info95 } from "./derive/rest/owen.js";
+import { info as info96 } from "./derive/rest/per-mass.js";
+import { info as info97 } from "./derive/rest/percent-of-predicted.js";
+import { info as info98 } from "./derive/rest/peronnet-massicotte-1991.js";
+import { info as info99 } from "./derive/rest/quotient-band.js";
+import { info as info100 } from "./derive/rest/schofield.js";
+import { info as info101 } from "./derive/rest/steady-window.js";
+import { info as info102 } from "./derive/rest/tidal-volume.js";
+import { info as info103 } from "./derive/rest/weir-1949.js";
+import { info as info104 } from "./derive/rest/weir-short.js";
+import { info as info105 } from "./derive/size/body-mass-index.js";
+import { info as info106 } from "./derive/size/duplicate-readings.js";
+import { info as info107 } from "./derive/size/relative-technical-error.js";
+import { info as info108 } from "./derive/size/technical-error.js";
+import { info as info109 } from "./derive/size/waist-to-height.js";
+import { info as info110 } from "./derive/size/waist-to-hip.js";
+import { info as info111 } from "./derive/strength/best-trial.js";
+import { info as info112 } from "./derive/strength/hand-difference.js";
+import { info as info113 } from "./derive/strength/jump-height-flight-time.js";
+import { info as info114 } from "./derive/strength/jump-mean-power-harman.js";
+import { info as info115 } from "./derive/strength/jump-power-harman.js";
+import { info as info116 } from "./derive/strength/jump-power-sayers.js";
+import { info as info117 } from "./derive/strength/load-over-mass.js";
+import { info as info118 } from "./derive/strength/older-adult-limits.js";
+import { info as info119 } from "./derive/strength/one-rm-brzycki.js";
+import { info as info120 } from "./derive/strength/one-rm-epley.js";
+import { info as info121 } from "./derive/strength/one-rm-lombardi.js";
+import { info as info122 } from "./derive/strength/one-rm-mayhew.js";
+import { info as info123 } from "./derive/strength/one-rm-oconner.js";
+import { info as info124 } from "./derive/strength/one-rm-span.js";
+import { info as info125 } from "./derive/strength/one-rm-wathan.js";
+import { info as info126 } from "./derive/strength/oxygen-cost-stepping.js";
+import { info as info127 } from "./derive/strength/step-vertical-metres.js";
+import { info as info128 } from "./derive/strength/step-vertical-rate.js";
+import { info as info129 } from "./norms/hansen-1984.js";
+import { info as info130 } from "./norms/lms-value.js";
+import { info as info131 } from "./norms/lms-z.js";
+import { info as info132 } from "./norms/percentile-linear.js";
+import { info as info133 } from "./norms/standard-score.js";
+import { info as info134 } from "./plan/intensity/heart-rate-reserve.js";
+import { info as info135 } from "./plan/intensity/uptake-reserve.js";
+import { info as info136 } from "./plan/load/session-load.js";
+import { info as info137 } from "./plan/load/training-impulse.js";
+import { info as info138 } from "./plan/load/weekly-monotony.js";
+import { info as info139 } from "./plan/load/weekly-strain.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -254,4 +268,18 @@ export const formulas: readonly AnyFormula[] = [
   info123,
   info124,
   info125,
+  info126,
+  info127,
+  info128,
+  info129,
+  info130,
+  info131,
+  info132,
+  info133,
+  info134,
+  info135,
+  info136,
+  info137,
+  info138,
+  info139,
 ];
