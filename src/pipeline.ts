@@ -7,15 +7,20 @@
  * presentation, and compares nothing but recorded numbers.
  */
 
+import { compare } from "./compare/compare.js";
+import { knownOf, type RetestSet } from "./compare/known.js";
 import { comparisonConditions } from "./derive/conditions.js";
 import { derive } from "./derive/derive.js";
 import type { Diagnostic } from "./kernel/diagnostic.js";
 import type { Document } from "./kernel/document.js";
+import type { ReferenceTable } from "./kernel/generated/reference-table.js";
+import type { TypicalErrorTable } from "./kernel/generated/typical-error.js";
 import type { Results } from "./kernel/results.js";
 import type { Rule } from "./kernel/rule.js";
 import type { Visit } from "./kernel/visit.js";
+import { norms } from "./norms/norms.js";
 import { readSeries } from "./read/series.js";
-import { recordResults } from "./results/record.js";
+import { recordResults, withEntries } from "./results/record.js";
 import type { Checker } from "./validate/checker.js";
 import { validateVisit } from "./validate/visit.js";
 import { validity } from "./validity/validity.js";
@@ -24,6 +29,10 @@ import { validity } from "./validity/validity.js";
 export interface Reference {
   readonly checker: Checker;
   readonly rules: readonly Rule[];
+  /** Built-in tables, and the laboratory's own. */
+  readonly tables: readonly ReferenceTable[];
+  readonly publishedErrors: readonly TypicalErrorTable[];
+  readonly laboratoryRetests: readonly RetestSet[];
 }
 
 /** What the practice brings to one visit. */
@@ -43,7 +52,7 @@ export interface Outcome {
   readonly results?: Results;
 }
 
-export function compute(inputs: Inputs, _earlier: readonly Results[], reference: Reference): Outcome {
+export function compute(inputs: Inputs, earlier: readonly Results[], reference: Reference): Outcome {
   const texts = {
     ...inputs,
     seriesTexts: Object.fromEntries(Object.entries(inputs.series).map(([name, file]) => [name, file.bytes])),
@@ -51,8 +60,11 @@ export function compute(inputs: Inputs, _earlier: readonly Results[], reference:
   const { visit, diagnostics } = validateVisit(texts, reference.checker, readSeries);
   if (visit === undefined) return { diagnostics };
   const derived = derive(visit);
-  const judged = validity(derived, visit, reference.rules);
-  const results = recordResults(header(visit, inputs), judged);
+  const placed = norms(derived, visit, reference.tables);
+  const judged = validity(placed, visit, reference.rules);
+  const measured = recordResults(header(visit, inputs), judged);
+  const known = knownOf(visit.client, reference.laboratoryRetests, reference.publishedErrors);
+  const results = withEntries(measured, compare(measured, earlier, known));
   return { diagnostics, visit, results };
 }
 

@@ -33,7 +33,7 @@ export function checkPractice(practice: Practice, chosen: ReadonlySet<string>, c
     const document = clientDocument(practice, client);
     for (const visit of client.visits) {
       const session = readDocument(practice.root, `${visit.path}/${SESSION}`);
-      members.push(practiceMember(document, session));
+      members.push(practiceMember(session));
       if (!chosen.has(visit.path)) continue;
       const files = seriesFiles(practice, visit);
       const { diagnostics } = validateVisit(
@@ -54,7 +54,7 @@ export function checkPractice(practice: Practice, chosen: ReadonlySet<string>, c
       }
     }
   }
-  return [...found, ...validatePractice(members)];
+  return [...found, ...validatePractice(members.filter((member) => member !== undefined))];
 }
 
 /** Text of a file of the practice for a code frame; undefined when it cannot be shown. */

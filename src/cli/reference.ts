@@ -1,8 +1,18 @@
 /** Loads what the program brings to every visit: schemas, rules, tables. Each part only when asked for. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
+import { parse } from "yaml";
+import type { RetestSet } from "../compare/known.js";
+import type { Diagnostic } from "../kernel/diagnostic.js";
+import type { Laboratory } from "../kernel/generated/laboratory.js";
+import type { ReferenceTable } from "../kernel/generated/reference-table.js";
+import type { TypicalErrorTable } from "../kernel/generated/typical-error.js";
+import type { Reference } from "../pipeline.js";
+import { readPairs } from "../read/retests.js";
 import { type Checker, openChecker, type Schemas } from "../validate/checker.js";
+import { readFile } from "./files.js";
 import { PROGRAM } from "./freshness.js";
+import type { Practice } from "./practice.js";
 
 export function loadSchemas(): Schemas {
   const folder = join(PROGRAM, "schema");
@@ -13,3 +23,46 @@ export function loadSchemas(): Schemas {
 }
 
 export const loadChecker = (): Promise<Checker> => openChecker(loadSchemas());
+
+/** The YAML tables of a folder of the program, parsed; the tests prove each against its schema. */
+function tablesIn<T>(folder: string): T[] {
+  const path = join(PROGRAM, folder);
+  return readdirSync(path)
+    .filter((file) => file.endsWith(".yaml"))
+    .sort()
+    .map((file) => parse(readFileSync(join(path, file), "utf8")) as T);
+}
+
+/** The laboratory's own retests, from the files lab.yaml names. A faulty file is reported, and counts for nothing. */
+export function laboratoryRetests(
+  practice: Practice,
+  laboratory: Laboratory,
+): { sets: RetestSet[]; diagnostics: Diagnostic[] } {
+  const diagnostics: Diagnostic[] = [];
+  const sets = (laboratory.retests ?? []).flatMap((entry): RetestSet[] => {
+    const reading = readPairs(entry.file, readFile(practice.root, entry.file).bytes);
+    diagnostics.push(...reading.diagnostics);
+    if (reading.diagnostics.length > 0) return [];
+    return [
+      {
+        measure: entry.measure,
+        pairs: reading.pairs,
+        from: entry.from ?? "the laboratory's own retests",
+        ...(entry.days_between === undefined ? {} : { daysBetween: String(entry.days_between) }),
+      },
+    ];
+  });
+  return { sets, diagnostics };
+}
+
+/** Everything a computing stage needs beside the visit. */
+export async function loadReference(retests: readonly RetestSet[]): Promise<Reference> {
+  const { rules } = await import("../rules.generated.js");
+  return {
+    checker: await loadChecker(),
+    rules,
+    tables: tablesIn<ReferenceTable>("src/norms/tables"),
+    publishedErrors: tablesIn<TypicalErrorTable>("src/compare/tables"),
+    laboratoryRetests: retests,
+  };
+}

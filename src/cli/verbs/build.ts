@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import type { Diagnostic } from "../../kernel/diagnostic.js";
-import { rules } from "../../rules.generated.js";
+import type { Laboratory } from "../../kernel/generated/laboratory.js";
 import { buildClient, RESULTS, type VisitBuilt } from "../build-client.js";
 import { readDocument, sourceText } from "../check-practice.js";
 import { drawDiagnostics, drawSummary } from "../draw-diagnostic.js";
@@ -19,7 +19,7 @@ import {
   seriesFiles,
 } from "../practice.js";
 import { openProgress } from "../progress.js";
-import { loadChecker } from "../reference.js";
+import { laboratoryRetests, loadReference } from "../reference.js";
 import type { Verb } from "../verb.js";
 
 const HELP = `waymark build [PATH …]  write results.yaml and the reports of visits that changed
@@ -50,11 +50,10 @@ export const verb: Verb = {
       const problems: Diagnostic[] = [];
       const built: VisitBuilt[] = [];
       if (stale.size > 0) {
-        const shop = {
-          practice,
-          lab: readDocument(practice.root, "lab.yaml"),
-          reference: { checker: await loadChecker(), rules },
-        };
+        const lab = readDocument(practice.root, "lab.yaml");
+        const retests = laboratoryRetests(practice, (lab.value ?? {}) as Laboratory);
+        problems.push(...retests.diagnostics);
+        const shop = { practice, lab, reference: await loadReference(retests.sets) };
         for (const client of practice.clients) {
           if (!client.visits.some((visit) => stale.has(visit.path))) continue;
           progress.step(client.id);
