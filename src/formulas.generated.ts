@@ -55,91 +55,128 @@ import { info as info51 } from "./derive/composition/phase-angle.js";
 import { info as info52 } from "./derive/composition/region-ratio.js";
 import { info as info53 } from "./derive/composition/skinfold-sum.js";
 import { info as info54 } from "./derive/composition/total-mass.js";
-import { info as info55 } from "./derive/gas/haldane.js";
-import { info as info56 } from "./derive/gas/respiratory-exchange-ratio.js";
-import { info as info57 } from "./derive/gas/vapour-pressure.js";
-import { info as info58 } from "./derive/gas/volume-factor.js";
-import { info as info59 } from "./derive/heart-rate-variability/ln-rmssd.js";
-import { info as info60 } from "./derive/heart-rate-variability/mean-rr.js";
-import { info as info61 } from "./derive/heart-rate-variability/normal-intervals.js";
-import { info as info62 } from "./derive/heart-rate-variability/pnn50.js";
-import { info as info63 } from "./derive/heart-rate-variability/rmssd.js";
-import { info as info64 } from "./derive/heart-rate-variability/sdnn.js";
-import { info as info65 } from "./derive/incremental/best-window.js";
-import { info as info66 } from "./derive/incremental/effort-criteria.js";
-import { info as info67 } from "./derive/incremental/gellish-2007.js";
-import { info as info68 } from "./derive/incremental/half-expected-rise.js";
-import { info as info69 } from "./derive/incremental/local-outlier.js";
-import { info as info70 } from "./derive/incremental/nes-2013.js";
-import { info as info71 } from "./derive/incremental/oxygen-pulse.js";
-import { info as info72 } from "./derive/incremental/peak-load.js";
-import { info as info73 } from "./derive/incremental/tanaka-2001.js";
-import { info as info74 } from "./derive/incremental/uptake-per-mass.js";
-import { info as info75 } from "./derive/incremental/verification-difference.js";
-import { info as info76 } from "./derive/lactate/baseline-plus.js";
-import { info as info77 } from "./derive/lactate/definition-spread.js";
-import { info as info78 } from "./derive/lactate/dmax.js";
-import { info as info79 } from "./derive/lactate/fixed-lactate.js";
-import { info as info80 } from "./derive/lactate/log-log.js";
-import { info as info81 } from "./derive/lactate/modified-dmax.js";
-import { info as info82 } from "./derive/mobility/mean-of-trials.js";
-import { info as info83 } from "./derive/mobility/reach-composite.js";
-import { info as info84 } from "./derive/mobility/reach-difference.js";
-import { info as info85 } from "./derive/mobility/sit-and-reach-common-scale.js";
-import { info as info86 } from "./derive/rest/brockway-1987.js";
-import { info as info87 } from "./derive/rest/cunningham-1980.js";
-import { info as info88 } from "./derive/rest/cunningham-1991.js";
-import { info as info89 } from "./derive/rest/frayn-1983.js";
-import { info as info90 } from "./derive/rest/harris-benedict-1919.js";
-import { info as info91 } from "./derive/rest/harris-benedict-revised.js";
-import { info as info92 } from "./derive/rest/jeukendrup-wallis-2005.js";
-import { info as info93 } from "./derive/rest/lusk-1924.js";
-import { info as info94 } from "./derive/rest/mifflin-st-jeor.js";
-import { info as info95 } from "./derive/rest/owen.js";
-import { info as info96 } from "./derive/rest/per-mass.js";
-import { info as info97 } from "./derive/rest/percent-of-predicted.js";
-import { info as info98 } from "./derive/rest/peronnet-massicotte-1991.js";
-import { info as info99 } from "./derive/rest/quotient-band.js";
-import { info as info100 } from "./derive/rest/schofield.js";
-import { info as info101 } from "./derive/rest/steady-window.js";
-import { info as info102 } from "./derive/rest/tidal-volume.js";
-import { info as info103 } from "./derive/rest/weir-1949.js";
-import { info as info104 } from "./derive/rest/weir-short.js";
-import { info as info105 } from "./derive/size/body-mass-index.js";
-import { info as info106 } from "./derive/size/duplicate-readings.js";
-import { info as info107 } from "./derive/size/relative-technical-error.js";
-import { info as info108 } from "./derive/size/technical-error.js";
-import { info as info109 } from "./derive/size/waist-to-height.js";
-import { info as info110 } from "./derive/size/waist-to-hip.js";
-import { info as info111 } from "./derive/strength/best-trial.js";
-import { info as info112 } from "./derive/strength/hand-difference.js";
-import { info as info113 } from "./derive/strength/jump-height-flight-time.js";
-import { info as info114 } from "./derive/strength/jump-mean-power-harman.js";
-import { info as info115 } from "./derive/strength/jump-power-harman.js";
-import { info as info116 } from "./derive/strength/jump-power-sayers.js";
-import { info as info117 } from "./derive/strength/load-over-mass.js";
-import { info as info118 } from "./derive/strength/older-adult-limits.js";
-import { info as info119 } from "./derive/strength/one-rm-brzycki.js";
-import { info as info120 } from "./derive/strength/one-rm-epley.js";
-import { info as info121 } from "./derive/strength/one-rm-lombardi.js";
-import { info as info122 } from "./derive/strength/one-rm-mayhew.js";
-import { info as info123 } from "./derive/strength/one-rm-oconner.js";
-import { info as info124 } from "./derive/strength/one-rm-span.js";
-import { info as info125 } from "./derive/strength/one-rm-wathan.js";
-import { info as info126 } from "./derive/strength/oxygen-cost-stepping.js";
-import { info as info127 } from "./derive/strength/step-vertical-metres.js";
-import { info as info128 } from "./derive/strength/step-vertical-rate.js";
-import { info as info129 } from "./norms/hansen-1984.js";
-import { info as info130 } from "./norms/lms-value.js";
-import { info as info131 } from "./norms/lms-z.js";
-import { info as info132 } from "./norms/percentile-linear.js";
-import { info as info133 } from "./norms/standard-score.js";
-import { info as info134 } from "./plan/intensity/heart-rate-reserve.js";
-import { info as info135 } from "./plan/intensity/uptake-reserve.js";
-import { info as info136 } from "./plan/load/session-load.js";
-import { info as info137 } from "./plan/load/training-impulse.js";
-import { info as info138 } from "./plan/load/weekly-monotony.js";
-import { info as info139 } from "./plan/load/weekly-strain.js";
+import { info as info55 } from "./derive/field/load-carriage-pandolf.js";
+import { info as info56 } from "./derive/field/mile-and-half-run-george.js";
+import { info as info57 } from "./derive/field/mile-jog-george.js";
+import { info as info58 } from "./derive/field/mile-walk-kline.js";
+import { info as info59 } from "./derive/field/percent-of-reference.js";
+import { info as info60 } from "./derive/field/shuttle-run-leger.js";
+import { info as info61 } from "./derive/field/shuttle-run-stickland-men.js";
+import { info as info62 } from "./derive/field/shuttle-run-stickland-women.js";
+import { info as info63 } from "./derive/field/six-minute-walk-chetta.js";
+import { info as info64 } from "./derive/field/six-minute-walk-enright-men.js";
+import { info as info65 } from "./derive/field/six-minute-walk-enright-women.js";
+import { info as info66 } from "./derive/field/treadmill-time-balke-men.js";
+import { info as info67 } from "./derive/field/treadmill-time-balke-women.js";
+import { info as info68 } from "./derive/field/treadmill-time-bruce.js";
+import { info as info69 } from "./derive/field/treadmill-time-foster.js";
+import { info as info70 } from "./derive/field/treadmill-time-pollock.js";
+import { info as info71 } from "./derive/field/twelve-minute-run-cooper.js";
+import { info as info72 } from "./derive/field/two-km-walk-oja-men.js";
+import { info as info73 } from "./derive/field/two-km-walk-oja-women.js";
+import { info as info74 } from "./derive/gas/haldane.js";
+import { info as info75 } from "./derive/gas/respiratory-exchange-ratio.js";
+import { info as info76 } from "./derive/gas/vapour-pressure.js";
+import { info as info77 } from "./derive/gas/volume-factor.js";
+import { info as info78 } from "./derive/heart-rate-variability/ln-rmssd.js";
+import { info as info79 } from "./derive/heart-rate-variability/mean-rr.js";
+import { info as info80 } from "./derive/heart-rate-variability/normal-intervals.js";
+import { info as info81 } from "./derive/heart-rate-variability/pnn50.js";
+import { info as info82 } from "./derive/heart-rate-variability/rmssd.js";
+import { info as info83 } from "./derive/heart-rate-variability/sdnn.js";
+import { info as info84 } from "./derive/incremental/best-window.js";
+import { info as info85 } from "./derive/incremental/effort-criteria.js";
+import { info as info86 } from "./derive/incremental/gellish-2007.js";
+import { info as info87 } from "./derive/incremental/half-expected-rise.js";
+import { info as info88 } from "./derive/incremental/local-outlier.js";
+import { info as info89 } from "./derive/incremental/nes-2013.js";
+import { info as info90 } from "./derive/incremental/oxygen-pulse.js";
+import { info as info91 } from "./derive/incremental/peak-load.js";
+import { info as info92 } from "./derive/incremental/phase-minutes.js";
+import { info as info93 } from "./derive/incremental/sample-means.js";
+import { info as info94 } from "./derive/incremental/tanaka-2001.js";
+import { info as info95 } from "./derive/incremental/uptake-per-mass.js";
+import { info as info96 } from "./derive/incremental/verification-difference.js";
+import { info as info97 } from "./derive/lactate/baseline-plus.js";
+import { info as info98 } from "./derive/lactate/definition-spread.js";
+import { info as info99 } from "./derive/lactate/dmax.js";
+import { info as info100 } from "./derive/lactate/fixed-lactate.js";
+import { info as info101 } from "./derive/lactate/log-log.js";
+import { info as info102 } from "./derive/lactate/modified-dmax.js";
+import { info as info103 } from "./derive/mobility/mean-of-trials.js";
+import { info as info104 } from "./derive/mobility/reach-composite.js";
+import { info as info105 } from "./derive/mobility/reach-difference.js";
+import { info as info106 } from "./derive/mobility/sit-and-reach-common-scale.js";
+import { info as info107 } from "./derive/rest/brockway-1987.js";
+import { info as info108 } from "./derive/rest/cunningham-1980.js";
+import { info as info109 } from "./derive/rest/cunningham-1991.js";
+import { info as info110 } from "./derive/rest/frayn-1983.js";
+import { info as info111 } from "./derive/rest/harris-benedict-1919.js";
+import { info as info112 } from "./derive/rest/harris-benedict-revised.js";
+import { info as info113 } from "./derive/rest/jeukendrup-wallis-2005.js";
+import { info as info114 } from "./derive/rest/lusk-1924.js";
+import { info as info115 } from "./derive/rest/mifflin-st-jeor.js";
+import { info as info116 } from "./derive/rest/owen.js";
+import { info as info117 } from "./derive/rest/per-mass.js";
+import { info as info118 } from "./derive/rest/percent-of-predicted.js";
+import { info as info119 } from "./derive/rest/peronnet-massicotte-1991.js";
+import { info as info120 } from "./derive/rest/quotient-band.js";
+import { info as info121 } from "./derive/rest/schofield.js";
+import { info as info122 } from "./derive/rest/steady-window.js";
+import { info as info123 } from "./derive/rest/tidal-volume.js";
+import { info as info124 } from "./derive/rest/weir-1949.js";
+import { info as info125 } from "./derive/rest/weir-short.js";
+import { info as info126 } from "./derive/size/body-mass-index.js";
+import { info as info127 } from "./derive/size/duplicate-readings.js";
+import { info as info128 } from "./derive/size/relative-technical-error.js";
+import { info as info129 } from "./derive/size/technical-error.js";
+import { info as info130 } from "./derive/size/waist-to-height.js";
+import { info as info131 } from "./derive/size/waist-to-hip.js";
+import { info as info132 } from "./derive/strength/best-trial.js";
+import { info as info133 } from "./derive/strength/hand-difference.js";
+import { info as info134 } from "./derive/strength/jump-height-flight-time.js";
+import { info as info135 } from "./derive/strength/jump-mean-power-harman.js";
+import { info as info136 } from "./derive/strength/jump-power-harman.js";
+import { info as info137 } from "./derive/strength/jump-power-sayers.js";
+import { info as info138 } from "./derive/strength/load-over-mass.js";
+import { info as info139 } from "./derive/strength/older-adult-limits.js";
+import { info as info140 } from "./derive/strength/one-rm-brzycki.js";
+import { info as info141 } from "./derive/strength/one-rm-epley.js";
+import { info as info142 } from "./derive/strength/one-rm-lombardi.js";
+import { info as info143 } from "./derive/strength/one-rm-mayhew.js";
+import { info as info144 } from "./derive/strength/one-rm-oconner.js";
+import { info as info145 } from "./derive/strength/one-rm-span.js";
+import { info as info146 } from "./derive/strength/one-rm-wathan.js";
+import { info as info147 } from "./derive/strength/oxygen-cost-stepping.js";
+import { info as info148 } from "./derive/strength/step-vertical-metres.js";
+import { info as info149 } from "./derive/strength/step-vertical-rate.js";
+import { info as info150 } from "./derive/submaximal/cycle-extrapolation.js";
+import { info as info151 } from "./derive/submaximal/cycle-peak-friend.js";
+import { info as info152 } from "./derive/submaximal/cycle-power-storer-men.js";
+import { info as info153 } from "./derive/submaximal/cycle-power-storer-women.js";
+import { info as info154 } from "./derive/submaximal/cycle-single-astrand.js";
+import { info as info155 } from "./derive/submaximal/cycle-stages.js";
+import { info as info156 } from "./derive/submaximal/oxygen-cost-arm-cranking.js";
+import { info as info157 } from "./derive/submaximal/oxygen-cost-cycling.js";
+import { info as info158 } from "./derive/submaximal/oxygen-cost-running.js";
+import { info as info159 } from "./derive/submaximal/oxygen-cost-walking.js";
+import { info as info160 } from "./derive/submaximal/treadmill-jog-george.js";
+import { info as info161 } from "./derive/submaximal/treadmill-jog-vehrs.js";
+import { info as info162 } from "./derive/submaximal/treadmill-peak-friend.js";
+import { info as info163 } from "./derive/submaximal/treadmill-questionnaire-george.js";
+import { info as info164 } from "./derive/submaximal/treadmill-walk-ebbeling.js";
+import { info as info165 } from "./derive/submaximal/uptake-over-mass.js";
+import { info as info166 } from "./norms/hansen-1984.js";
+import { info as info167 } from "./norms/lms-value.js";
+import { info as info168 } from "./norms/lms-z.js";
+import { info as info169 } from "./norms/percentile-linear.js";
+import { info as info170 } from "./norms/standard-score.js";
+import { info as info171 } from "./plan/intensity/heart-rate-reserve.js";
+import { info as info172 } from "./plan/intensity/uptake-reserve.js";
+import { info as info173 } from "./plan/load/session-load.js";
+import { info as info174 } from "./plan/load/training-impulse.js";
+import { info as info175 } from "./plan/load/weekly-monotony.js";
+import { info as info176 } from "./plan/load/weekly-strain.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -282,4 +319,41 @@ export const formulas: readonly AnyFormula[] = [
   info137,
   info138,
   info139,
+  info140,
+  info141,
+  info142,
+  info143,
+  info144,
+  info145,
+  info146,
+  info147,
+  info148,
+  info149,
+  info150,
+  info151,
+  info152,
+  info153,
+  info154,
+  info155,
+  info156,
+  info157,
+  info158,
+  info159,
+  info160,
+  info161,
+  info162,
+  info163,
+  info164,
+  info165,
+  info166,
+  info167,
+  info168,
+  info169,
+  info170,
+  info171,
+  info172,
+  info173,
+  info174,
+  info175,
+  info176,
 ];

@@ -1,0 +1,150 @@
+/** Means of every channel over stretches of a test: the rows of the stage table and of the fifteen-second table. */
+import { PHASES } from "../../kernel/breaths.js";
+import type { Cell, Column } from "../../kernel/measure.js";
+import type { PhaseSpan } from "./phases.js";
+import type { Prepared } from "./prepare.js";
+import type { BreathChannel } from "./samples.js";
+import type { Stages } from "./stages.js";
+
+export interface Means {
+  /** Kept samples. */
+  readonly n: number;
+  readonly of: Readonly<Record<BreathChannel, number | null>>;
+}
+const AVERAGED = ["vo2", "vco2", "ve", "breathingFrequency", "heartRate", "petO2", "petCO2", "spo2"] as const;
+/** Settings of the ergometer and answers of the client: the last one counts. */
+const LAST = ["speed", "grade", "power", "cadence", "rpe"] as const;
+
+/** Plain means over (fromS, toS]; null where a channel has no value there. */
+export function meansOver(test: Prepared, fromS: number, toS: number): Means {
+  const b = test.breaths;
+  const of: Record<string, number | null> = {};
+  const sums = new Float64Array(AVERAGED.length);
+  const counts = new Int32Array(AVERAGED.length);
+  const last = new Float64Array(LAST.length).fill(Number.NaN);
+  let n = 0;
+  for (let i = firstAfter(b.time, b.excluded, fromS); i < b.n; i++) {
+    if (b.excluded[i] === 1) continue;
+    if ((b.time[i] as number) > toS + 1e-9) break;
+    LAST.forEach((name, k) => {
+      const x = b[name][i] as number;
+      if (!Number.isNaN(x)) last[k] = x;
+    });
+    if (b.excluded[i] !== 0) continue;
+    n++;
+    AVERAGED.forEach((name, k) => {
+      const x = b[name][i] as number;
+      if (Number.isNaN(x)) return;
+      sums[k] = (sums[k] as number) + x;
+      counts[k] = (counts[k] as number) + 1;
+    });
+  }
+  AVERAGED.forEach((name, k) => {
+    of[name] = counts[k] === 0 ? null : (sums[k] as number) / (counts[k] as number);
+  });
+  LAST.forEach((name, k) => {
+    of[name] = Number.isNaN(last[k] as number) ? null : (last[k] as number);
+  });
+  return { n, of: of as Means["of"] };
+}
+
+function firstAfter(time: Float64Array, excluded: Uint8Array, t: number): number {
+  for (let i = 0; i < time.length; i++) if (excluded[i] !== 1 && (time[i] as number) > t + 1e-9) return i;
+  return time.length;
+}
+
+const ratio = (a: number | null, b: number | null) => (a === null || b === null || b === 0 ? null : a / b);
+
+const loads: readonly Column[] = [
+  { key: "speed_km_h", title: "Speed", unit: "km/h", decimals: 1 },
+  { key: "grade_pct", title: "Grade", unit: "%", decimals: 1 },
+  { key: "power_w", title: "Power", unit: "W", decimals: 0 },
+];
+const gases: readonly Column[] = [
+  { key: "vo2_l_min", title: "VO2", unit: "L/min", decimals: 2 },
+  { key: "vco2_l_min", title: "VCO2", unit: "L/min", decimals: 2 },
+  { key: "rer", title: "RER", unit: "ratio", decimals: 2 },
+  { key: "ventilation_l_min", title: "Ventilation", unit: "L/min", decimals: 1 },
+  { key: "heart_rate_bpm", title: "Heart rate", unit: "1/min", decimals: 0 },
+];
+const gasCells = (of: Means["of"]): Cell[] => [of.vo2, of.vco2, ratio(of.vco2, of.vo2), of.ve, of.heartRate];
+const loadCells = (of: Means["of"]): Cell[] => [of.speed, of.grade, of.power];
+
+export const STAGE_COLUMNS: readonly Column[] = [
+  { key: "stage", title: "Stage" },
+  { key: "from_s", title: "From", unit: "s", decimals: 0 },
+  { key: "to_s", title: "To", unit: "s", decimals: 0 },
+  ...loads,
+  ...gases,
+  { key: "vo2_ml_kg_min", title: "VO2 per mass", unit: "mL/kg/min", decimals: 1 },
+  { key: "spo2_pct", title: "SpO2", unit: "%", decimals: 0 },
+  { key: "rpe", title: "Perceived exertion", unit: "6-20", decimals: 0 },
+  { key: "complete", title: "Complete" },
+];
+
+/** One row a stage; means over its last `lastS` seconds, or over all of it where it is shorter. */
+export function stageRows(test: Prepared, stages: Stages, spans: readonly PhaseSpan[], lastS: number, massKg?: number) {
+  const row = (name: string, fromS: number, toS: number, complete: boolean): Cell[] => {
+    const whole = stages.kind === "typed";
+    const { of } = meansOver(test, whole ? fromS : Math.max(fromS, toS - lastS), toS);
+    const perMass = of.vo2 === null || massKg === undefined ? null : (1000 * of.vo2) / massKg;
+    const timed = test.timed;
+    return [
+      name,
+      timed ? fromS : null,
+      timed ? toS : null,
+      ...loadCells(of),
+      ...gasCells(of),
+      perMass,
+      of.spo2,
+      of.rpe,
+      complete ? "yes" : "no",
+    ];
+  };
+  const before = spans.filter((s) => s.phase === "rest" || s.phase === "warm-up");
+  return [
+    ...before.map((s) => row(s.phase, s.fromS, s.toS, true)),
+    ...stages.all.map((s, i) => row(String(i + 1), s.fromS, s.toS, s.complete)),
+  ];
+}
+
+export const BIN_COLUMNS: readonly Column[] = [
+  { key: "time_s", title: "Middle", unit: "s", decimals: 1 },
+  { key: "phase", title: "Phase" },
+  ...loads,
+  ...gases,
+  { key: "ve_vo2", title: "VE/VO2", unit: "ratio", decimals: 1 },
+  { key: "ve_vco2", title: "VE/VCO2", unit: "ratio", decimals: 1 },
+  { key: "breathing_frequency_per_min", title: "Breathing frequency", unit: "1/min", decimals: 0 },
+  { key: "peto2_mmhg", title: "PETO2", unit: "mmHg", decimals: 1 },
+  { key: "petco2_mmhg", title: "PETCO2", unit: "mmHg", decimals: 1 },
+  { key: "spo2_pct", title: "SpO2", unit: "%", decimals: 0 },
+  { key: "samples", title: "Samples", decimals: 0 },
+];
+
+/** Blocks of 15 s laid from the start of each phase; a block without kept samples has no row. */
+export function binRows(test: Prepared, widthS = 15): Cell[][] {
+  const rows: Cell[][] = [];
+  for (const span of test.phases)
+    for (let from = span.fromS; from < span.toS - 1e-9; from += widthS) {
+      const to = Math.min(from + widthS, span.toS);
+      const { n, of } = meansOver(test, from, to);
+      if (n === 0) continue;
+      rows.push([
+        (from + to) / 2,
+        span.phase,
+        ...loadCells(of),
+        ...gasCells(of),
+        ratio(of.ve, of.vo2),
+        ratio(of.ve, of.vco2),
+        of.breathingFrequency,
+        of.petO2,
+        of.petCO2,
+        of.spo2,
+        n,
+      ]);
+    }
+  return rows;
+}
+
+export const phaseOfSample = (test: Prepared, i: number): string => PHASES[test.breaths.phase[i] as number] ?? "";

@@ -1,0 +1,137 @@
+/**
+ * Peak values. Uptake is the best mean of the chosen window in the incremental phase (or in the verification bout,
+ * when that was higher); output, RER, ventilation, breathing frequency, oxygen pulse and the heart rate beside it come
+ * from the same window. Only the highest heart rate is a peak of its own: its best 5-s mean.
+ */
+import type { MeasurementError } from "../../kernel/measure.js";
+import type { Ref } from "../../kernel/notebook.js";
+import { bestWindow, type Channel, meanIn, type Window } from "./best-window.js";
+import { describeDead } from "./dead-channel.js";
+import type { PhaseSpan } from "./phases.js";
+import type { Prepared } from "./prepare.js";
+import { type BreathChannel, CHANNEL_TITLES, hasValues } from "./samples.js";
+
+export const WINDOWS_S = [10, 15, 20, 30, 60] as const;
+
+export interface Peak extends Window {
+  readonly span: PhaseSpan;
+  /** Length of the window that was used: the chosen one, or one sample where samples are longer. */
+  readonly widthS: number;
+}
+
+export const channelOf = (test: Prepared, name: BreathChannel): Channel => ({
+  time: test.breaths.time,
+  xs: test.breaths[name],
+  excluded: test.breaths.excluded,
+  intervalS: test.intervalS,
+});
+
+/** Window that a test of means over long intervals allows: at least one sample. */
+export const usableWidth = (test: Prepared, chosenS: number): number =>
+  test.breathByBreath || test.intervalS <= chosenS + 1 ? chosenS : test.intervalS;
+
+/** The highest typed or interval mean itself, where samples are not single breaths and as long as the window. */
+function bestSample(test: Prepared, name: BreathChannel, span: PhaseSpan): Window | undefined {
+  const b = test.breaths;
+  let best: Window | undefined;
+  let before = span.fromS;
+  for (let i = 0; i < b.n; i++) {
+    const t = b.time[i] as number;
+    if (b.excluded[i] === 1 || !(t > span.fromS && t <= span.toS + 1e-9)) continue;
+    const x = b[name][i] as number;
+    if (b.excluded[i] === 0 && !Number.isNaN(x) && (best === undefined || x > best.mean))
+      best = { mean: x, fromS: before, toS: t, n: 1 };
+    before = t;
+  }
+  return best;
+}
+
+export function bestOf(test: Prepared, name: BreathChannel, span: PhaseSpan, chosenS: number): Window | undefined {
+  if (!test.breathByBreath && test.intervalS >= chosenS - 1) return bestSample(test, name, span);
+  return bestWindow(channelOf(test, name), span.fromS, span.toS, chosenS);
+}
+
+/** Mean of a channel in the peak's own window. */
+export function sameWindow(test: Prepared, name: BreathChannel, peak: Window): number | undefined {
+  if (!test.breathByBreath && peak.n === 1) {
+    const b = test.breaths;
+    const i = b.time.indexOf(peak.toS);
+    const x = i < 0 ? Number.NaN : (b[name][i] as number);
+    return Number.isNaN(x) ? undefined : x;
+  }
+  return meanIn(channelOf(test, name), peak.fromS, peak.toS)?.mean;
+}
+
+/** Why a channel has no value in a window. */
+export function whyMissing(test: Prepared, name: BreathChannel, fromS: number, toS: number): string {
+  const refused = name === "vo2" || name === "vco2" || name === "ve" ? test.refused[name] : undefined;
+  if (refused !== undefined) return refused;
+  const dead = test.dead.find((run) => run.channel === name && run.fromS < toS && run.toS > fromS);
+  if (dead !== undefined) return describeDead(dead);
+  if (!hasValues(test.breaths[name])) return `${CHANNEL_TITLES[name]} was not recorded`;
+  return `too few values of ${CHANNEL_TITLES[name]} from ${Math.round(fromS)} to ${Math.round(toS)} s`;
+}
+
+/** Peak uptake of a phase, or why there is none: a channel that died before the end hides the peak. */
+export function peakUptake(test: Prepared, span: PhaseSpan, chosenS: number): { peak: Peak } | { because: string } {
+  const b = test.breaths;
+  if (!hasValues(b.vo2)) return { because: test.refused.vo2 ?? "gas exchange was not measured" };
+  if (test.breathByBreath) {
+    let last = Number.NEGATIVE_INFINITY;
+    for (let i = 0; i < b.n; i++) {
+      const t = b.time[i] as number;
+      if (b.excluded[i] === 0 && t <= span.toS + 1e-9 && !Number.isNaN(b.vo2[i] as number)) last = t;
+    }
+    if (span.toS - last > Math.max(20, 5 * test.intervalS))
+      return {
+        because: `${whyMissing(test, "vo2", Math.max(last, span.fromS), span.toS)}: the peak may lie in the part that is missing`,
+      };
+  }
+  const window = bestOf(test, "vo2", span, chosenS);
+  if (window === undefined)
+    return { because: `no window of ${chosenS} s in the ${span.phase} phase is filled with kept samples` };
+  return { peak: { ...window, span, widthS: usableWidth(test, chosenS) } };
+}
+
+/**
+ * What breath noise alone does to the peak: twice the standard error of a mean of that many breaths, the noise taken
+ * from differences of neighbouring breaths (SD = root mean square difference / √2) over the last three minutes.
+ */
+export function breathNoise(test: Prepared, span: PhaseSpan): number | undefined {
+  if (!test.breathByBreath) return undefined;
+  const b = test.breaths;
+  let sum = 0;
+  let n = 0;
+  let before = Number.NaN;
+  for (let i = 0; i < b.n; i++) {
+    const t = b.time[i] as number;
+    if (b.excluded[i] !== 0 || !(t > Math.max(span.fromS, span.toS - 180) && t <= span.toS + 1e-9)) continue;
+    const x = b.vo2[i] as number;
+    if (Number.isNaN(x)) continue;
+    if (!Number.isNaN(before)) {
+      sum += (x - before) ** 2;
+      n++;
+    }
+    before = x;
+  }
+  return n < 20 ? undefined : Math.sqrt(sum / n / 2);
+}
+
+export function peakError(test: Prepared, peak: Peak): MeasurementError | undefined {
+  const noise = breathNoise(test, peak.span);
+  if (noise === undefined) return undefined;
+  const half = (1.96 * noise) / Math.sqrt(peak.n);
+  return {
+    low: peak.mean - half,
+    high: peak.mean + half,
+    from: `breath noise of ${noise.toFixed(2)} L/min over ${peak.n} breaths; two tests on different days differ by more`,
+  };
+}
+
+export const windowRefs = (peak: Peak, file: string): Ref[] => [
+  { name: "series", value: file, unit: "" },
+  { name: "window", value: Math.round(peak.widthS), unit: "s" },
+  { name: "from", value: Math.round(peak.fromS), unit: "s" },
+  { name: "to", value: Math.round(peak.toS), unit: "s" },
+  { name: "samples", value: peak.n, unit: "" },
+];

@@ -1,0 +1,122 @@
+/** Heart rate, loads and how the test went. */
+import type { FormulaInfo } from "../../kernel/formula.js";
+import type { Choices } from "../../kernel/generated/choices.js";
+import type { Notebook, Ref } from "../../kernel/notebook.js";
+import type { Visit } from "../../kernel/visit.js";
+import { info as sharePercent } from "../arithmetic/share-percent.js";
+import { info as bestWindow } from "./best-window.js";
+import { info as gellish } from "./gellish-2007.js";
+import { info as nes } from "./nes-2013.js";
+import { bestOf, whyMissing, windowRefs } from "./peak.js";
+import { info as peakLoad } from "./peak-load.js";
+import type { Prepared } from "./prepare.js";
+import type { Stages } from "./stages.js";
+import { info as tanaka } from "./tanaka-2001.js";
+import { incrementalSpan } from "./write-tables.js";
+
+const EQUATIONS: Readonly<Record<Choices["hrmax_equation"], FormulaInfo<[number], number>>> = {
+  "tanaka-2001": tanaka,
+  "gellish-2007": gellish,
+  "nes-2013": nes,
+};
+/** A heart rate that lasted this long counts as reached. */
+const HEART_WINDOW_S = 5;
+
+export function writeHeartRate(book: Notebook, visit: Visit, test: Prepared | undefined): void {
+  const block = visit.session.incremental;
+  const spans = test?.phases.filter((s) => s.phase === "incremental" || s.phase === "verification") ?? [];
+  const found =
+    test === undefined ? [] : spans.map((span) => ({ span, best: bestOf(test, "heartRate", span, HEART_WINDOW_S) }));
+  const [first, second] = found;
+  const higher = (second?.best?.mean ?? 0) > (first?.best?.mean ?? 0) ? second : first;
+  if (test !== undefined && higher?.best !== undefined) {
+    const width = test.breathByBreath ? HEART_WINDOW_S : test.intervalS;
+    const refs = windowRefs({ ...higher.best, span: higher.span, widthS: width }, block?.series ?? visit.file);
+    const bout = higher.span.phase === "verification" ? " It was reached in the verification bout." : "";
+    book.found("heart_rate_peak", higher.best.mean, bestWindow, refs, {
+      note: `Highest ${Math.round(width)}-s mean, not tied to the window of peak uptake.${bout}`,
+    });
+  } else if (block?.heart_rate_peak_bpm !== undefined)
+    book.record("heart_rate_peak", block.heart_rate_peak_bpm, `${visit.file} incremental.heart_rate_peak_bpm`);
+  else
+    book.withhold(
+      "heart_rate_peak",
+      test === undefined || higher === undefined
+        ? "heart rate was not recorded"
+        : whyMissing(test, "heartRate", higher.span.fromS, higher.span.toS),
+    );
+  const equation = EQUATIONS[visit.choices.hrmax_equation];
+  const age: Ref = { name: "age", value: Math.floor(visit.ageYears), unit: "years" };
+  book.compute("heart_rate_max_predicted", equation, [age], {
+    note: `An average for this age, not this client's maximum. ${equation.caveat ?? ""}`.trim(),
+    ...(equation.see === undefined
+      ? {}
+      : { error: { typical: equation.see, from: "standard error of the equation, as published" } }),
+  });
+  book.compute("heart_rate_percent_predicted", sharePercent, ["heart_rate_peak", "heart_rate_max_predicted"]);
+}
+
+/** Peak power, speed and grade: by stages with credit for the last one, in a ramp the load at the end. */
+export function writeLoads(book: Notebook, test: Prepared, stages: Stages | undefined): void {
+  const span = incrementalSpan(test);
+  if (span === undefined || stages === undefined) return;
+  const b = test.breaths;
+  const names = [
+    ["power_peak", "power"],
+    ["speed_peak", "speed"],
+    ["grade_peak", "grade"],
+  ] as const;
+  for (const [id, channel] of names) {
+    const loadAt = (from: number, to: number) => {
+      let load = Number.NaN;
+      for (let i = 0; i < b.n; i++) {
+        const t = b.time[i] as number;
+        if (b.excluded[i] === 1 || !(t > from && t <= to + 1e-9)) continue;
+        const x = b[channel][i] as number;
+        if (!Number.isNaN(x)) load = x;
+      }
+      return load;
+    };
+    const last = stages.all.at(-1);
+    const before = stages.all.at(-2);
+    const end = loadAt(span.fromS, span.toS);
+    if (Number.isNaN(end) || (channel !== "grade" && end === 0)) continue;
+    const lower = before === undefined ? Number.NaN : loadAt(before.fromS, before.toS);
+    const stepped = stages.kind === "step" && last !== undefined && !Number.isNaN(lower) && lower !== end;
+    const seconds = stepped ? last.toS - last.fromS : stages.lengthS;
+    const ref = (name: string, value: number, unit: string): Ref => ({
+      name,
+      value: Math.round(value * 100) / 100,
+      unit,
+    });
+    const unit = { power: "W", speed: "km/h", grade: "%" }[channel];
+    book.compute(
+      id,
+      peakLoad,
+      [
+        ref("last complete load", stepped ? lower : end, unit),
+        ref("last load", end, unit),
+        ref("time in the last stage", seconds, "s"),
+        ref("stage length", stages.lengthS, "s"),
+      ],
+      stages.kind === "ramp" ? { note: "The load at the end of the ramp." } : {},
+    );
+  }
+}
+
+export function writeConduct(book: Notebook, visit: Visit): void {
+  const block = visit.session.incremental;
+  if (block === undefined) return;
+  if (block.stop === undefined) book.withhold("stop_reason", "why the test ended was not recorded");
+  else book.judge("stop_reason", block.stop.reason, block.stop.detail ?? "As recorded by the practitioner.");
+  const signs = block.adverse_signs;
+  if (signs === undefined) book.withhold("adverse_signs", "whether there were signs or symptoms was not recorded");
+  else if (signs.length === 0)
+    book.judge("adverse_signs", "none seen", "The practitioner looked for signs and symptoms and recorded none.");
+  else
+    book.judge(
+      "adverse_signs",
+      signs.join(", "),
+      block.adverse_detail ?? "Recorded by the practitioner during or after the test.",
+    );
+}
