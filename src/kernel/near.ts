@@ -20,11 +20,14 @@ export function editDistance(a: string, b: string, most = 4): number {
   return last[b.length] ?? most + 1;
 }
 
-/** The nearest of the known words, if it is near enough to be a slip: one edit in three letters, at most three. */
+/**
+ * The nearest of the known words, if it is near enough to be a slip: one edit in three letters, at most three.
+ * Case, spaces, hyphens and points do not count.
+ */
 export function nearest(word: string, known: readonly string[]): string | undefined {
   const plain = (text: string) => text.toLowerCase().replace(/[\s._-]+/g, "_");
   let best: string | undefined;
-  let least = Math.min(3, Math.max(1, Math.floor(word.length / 3))) + 1;
+  let least = Math.min(3, Math.floor(word.length / 3)) + 1;
   for (const candidate of known) {
     const distance = plain(candidate) === plain(word) ? 0 : editDistance(plain(word), plain(candidate));
     if (distance < least) {

@@ -7,6 +7,8 @@ export interface Rows {
   readonly rows: readonly (readonly string[])[];
   /** Line of the file each row begins on, 1-based. */
   readonly lines: readonly number[];
+  /** Whether any cell was quoted. */
+  readonly quoted: boolean;
   /** Line of a quotation mark that is never closed. */
   readonly unclosed?: number;
 }
@@ -18,7 +20,7 @@ export function splitCsv(text: string, delimiter: string): Rows {
 
 function splitPlain(text: string, delimiter: string): Rows {
   const rows = splitLines(text).map((line) => line.split(delimiter));
-  return { rows, lines: rows.map((_, i) => i + 1) };
+  return { rows, lines: rows.map((_, i) => i + 1), quoted: false };
 }
 
 /** Lines of a text without their ends; a final line end makes no further line. */
@@ -48,7 +50,7 @@ function splitQuoted(text: string, delimiter: string): Rows {
       at++;
       for (;;) {
         const close = text.indexOf('"', at);
-        if (close < 0) return { rows, lines, unclosed: openedOn };
+        if (close < 0) return { rows, lines, quoted: true, unclosed: openedOn };
         cell += text.slice(at, close);
         at = close + 1;
         if (text[at] !== '"') break;
@@ -77,7 +79,7 @@ function splitQuoted(text: string, delimiter: string): Rows {
     endRow();
   }
   if (row.length > 0) endRow();
-  return { rows, lines };
+  return { rows, lines, quoted: true };
 }
 
 const lineEnds = (text: string) => text.match(/\r\n|\r|\n/g)?.length ?? 0;

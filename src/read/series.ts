@@ -86,7 +86,7 @@ export function readSeries(
     if (column.condition !== undefined) conditions[channel] = column.condition;
     if (gaps > 0) missing[channel] = gaps;
   }
-  checkTime(channels.time_s, split, kept, columns, faults);
+  checkTime(channels.time_s, split, kept, columns, headers, faults);
   if (faults.errors() > 0) return { diagnostics: faults.all() };
   addVentilation(channels, conditions);
   const lines = Int32Array.from(kept, (row) => split.lines[row] ?? 0);
@@ -193,7 +193,8 @@ function fillColumn(
     for (let k = 0; k < at.length; k++) {
       const cell = (row[at[k] as number] as string).trim();
       const x = marks.has(cell) ? Number.NaN : read(cell, decimal);
-      if (Number.isNaN(x) && !marks.has(cell)) reportCell(cell, split.lines[kept[i] as number] ?? 0, headers[k] ?? "");
+      if (Number.isNaN(x) && !marks.has(cell))
+        reportCell(cell, split.lines[kept[i] as number] ?? 0, headers[k] ?? "", kept[i] as number, at[k] as number);
       sum += x;
     }
     if (Number.isNaN(sum) || (sum === 0 && zeroIsMissing)) {
@@ -205,13 +206,15 @@ function fillColumn(
   checkChannel(values, gaps, channel, column.unit, headers.join(" + "), faults, kept.length);
   return gaps;
 
-  function reportCell(cell: string, line: number, header: string) {
+  function reportCell(cell: string, line: number, header: string, row: number, k: number) {
     const comma = decimal === "." && !Number.isNaN(readNumber(cell, ","));
     const point = decimal === "," && !Number.isNaN(readNumber(cell, "."));
+    faults.spoil(headers.join(" + "));
     faults.add("error", "csv-cell", (more) => words.csvCell(cell, column.unit, more, comma, point), {
       line,
       header,
-      key: header,
+      key: comma || point ? "decimal mark" : header,
+      ...cellPlace(split, row, k),
     });
   }
 }
@@ -240,7 +243,7 @@ function checkChannel(
   faults: FaultList,
   rows: number,
 ): void {
-  if (faults.has("csv-cell", header)) return;
+  if (faults.isSpoilt(header)) return;
   if (gaps === values.length) {
     if (rows > 0 && channel !== "time_s")
       faults.add("warning", "csv-channel-empty", words.csvChannelEmpty(rows), { header, key: header });
@@ -277,16 +280,22 @@ function checkTime(
   split: Rows,
   kept: readonly number[],
   columns: readonly [Channel, MappedColumn][],
+  headers: readonly string[],
   faults: FaultList,
 ): void {
   const mapped = columns.find(([channel]) => channel === "time_s")?.[1].column;
   if (time === undefined || mapped === undefined) return;
   const header = [mapped].flat().join(" + ");
-  if (faults.has("csv-cell", header)) return;
+  const index = typeof mapped === "string" ? headers.indexOf(mapped.trim()) : undefined;
+  if (faults.isSpoilt(header)) return;
   let before = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < time.length; i++) {
     const now = time[i] as number;
-    const at = { line: split.lines[kept[i] as number] ?? 0, header };
+    const at = {
+      line: split.lines[kept[i] as number] ?? 0,
+      header,
+      ...(index === undefined ? {} : cellPlace(split, kept[i] as number, index)),
+    };
     if (Number.isNaN(now)) {
       faults.add("error", "csv-time-missing", (more) => words.csvTimeMissing(more), at);
       continue;
@@ -310,15 +319,28 @@ function addVentilation(
   if (conditions.tidal_volume_l !== undefined) conditions.ventilation_l_min = conditions.tidal_volume_l;
 }
 
+/** Column and length of a cell on its line; unknown in a file with quoted cells, which may span lines. */
+function cellPlace(split: Rows, row: number, index: number): Pick<FaultPlace, "column" | "length"> {
+  const cells = split.rows[row] ?? [];
+  const raw = cells[index] ?? "";
+  if (split.quoted) return {};
+  const before = cells.slice(0, index).reduce((sum, cell) => sum + cell.length + 1, 0);
+  return { column: before + raw.length - raw.trimStart().length + 1, length: Math.max(1, raw.trim().length) };
+}
+
 interface FaultPlace {
   readonly line?: number;
+  readonly column?: number;
+  readonly length?: number;
   readonly header?: string;
   /** Faults of one code and key are one message; its words are told how many more there were. */
   readonly key?: string;
 }
 interface FaultList {
   add(severity: Severity, code: string, why: Words | ((more: number) => Words), at: FaultPlace): void;
-  has(code: string, key: string): boolean;
+  /** Marks a column whose values cannot be judged further. */
+  spoil(header: string): void;
+  isSpoilt(header: string): boolean;
   count(): number;
   errors(): number;
   all(): Diagnostic[];
@@ -329,6 +351,7 @@ function faultList(file: string): FaultList {
     string,
     { severity: Severity; code: string; why: (more: number) => Words; at: FaultPlace; n: number }
   >();
+  const spoilt = new Set<string>();
   return {
     add(severity, code, why, at) {
       const id = `${code} ${at.key ?? ""}`;
@@ -336,7 +359,8 @@ function faultList(file: string): FaultList {
       if (known) known.n++;
       else found.set(id, { severity, code, why: typeof why === "function" ? why : () => why, at, n: 1 });
     },
-    has: (code, key) => found.has(`${code} ${key}`),
+    spoil: (header) => spoilt.add(header),
+    isSpoilt: (header) => spoilt.has(header),
     count: () => found.size,
     errors: () => [...found.values()].filter((f) => f.severity === "error").length,
     all: () =>
@@ -346,6 +370,7 @@ function faultList(file: string): FaultList {
         at: {
           file,
           ...(at.line === undefined ? {} : { line: at.line }),
+          ...(at.column === undefined ? {} : { column: at.column, length: at.length ?? 1 }),
           ...(at.header === undefined ? {} : { header: at.header }),
         },
         ...why(n - 1),

@@ -84,6 +84,12 @@ export const words = {
     why: "it has a meaning of its own for the program that reads the file",
     fix: "delete the line",
   }),
+  keyNotText: (): Words => ({
+    found: "a list or mapping as a key",
+    expected: "a plain name",
+    why: "only names can be looked up",
+    fix: "write name: and the list or mapping after it",
+  }),
   notFinite: (source: string): Words => ({
     found: source,
     expected: "a number that exists",

@@ -38,7 +38,8 @@ export function folderFaults(client: Document | undefined, session: Document): D
   if (client && folders && id !== undefined && folders[1] !== id)
     found.push(fault(client, "error", "folder-name", ["id"], words.folderName(folders[1] ?? "", id)));
   const owner = id ?? folders?.[1];
-  if (named !== undefined && owner !== undefined && named !== owner)
+  // A client file with the id of another folder has been reported already.
+  if (named !== undefined && owner !== undefined && named !== owner && (id === undefined || named !== folders?.[1]))
     found.push(fault(session, "error", "client-mismatch", ["client"], words.clientMismatch(named, owner)));
   const day = date(session, "date");
   const label = text(session, "label");

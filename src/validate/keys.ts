@@ -50,7 +50,13 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
           ? correctedText(value, rival.factor, document.written(at))
           : undefined;
       missing.delete(rival.key);
-      report("error", "unit-slip", at, words.keyInOtherUnit(key, rival.key, corrected), "key");
+      report(
+        "error",
+        "unit-slip",
+        at,
+        words.keyInOtherUnit(key, rival.key, corrected, typeof value === "number"),
+        "key",
+      );
     } else if (near !== undefined) {
       missing.delete(near);
       report("error", "misspelt-key", at, words.misspelt(key, near, describe(near)), "key", near);

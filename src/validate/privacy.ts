@@ -30,7 +30,7 @@ export function personalFaults(document: Document): Diagnostic[] {
           code: "looks-personal",
           severity: "warning",
           at: document.place(path),
-          ...words.personal(hit.what, show(hit.text)),
+          ...words.personal(hit.what, show(hit.text), path.findLast((step) => !/^\d+$/.test(step)) ?? ""),
         });
     } else if (typeof value === "object" && value !== null)
       for (const [key, inner] of Object.entries(value))

@@ -65,11 +65,15 @@ function numberPhrase(schema: SchemaNode, noun: string): string {
         : high !== undefined
           ? ` of at most ${high}`
           : "";
-  return `${noun}${range}${schema.unit ? `, in ${schema.unit}` : ""}`;
+  return `${noun}${range}${inUnit(schema.unit)}`;
 }
 
-/** "usually 140 to 205 cm". */
+function inUnit(unit: string | undefined): string {
+  return !unit ? "" : unit === "fraction" ? ", as a fraction of 1" : `, in ${unit}`;
+}
+
+/** "usually 140 to 205, in cm". */
 export function usualPhrase(schema: SchemaNode): string {
   const [low, high] = schema.usual ?? [];
-  return `usually ${low} to ${high}${schema.unit ? ` ${schema.unit}` : ""}`;
+  return `usually ${low} to ${high}${inUnit(schema.unit)}`;
 }

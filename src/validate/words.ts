@@ -33,11 +33,15 @@ export const words = {
     why: `a key that is not known would be passed over, and its value lost${description ? `; ${near}: ${lower(firstSentence(description))}` : ""}`,
     fix: `did you mean ${near}?`,
   }),
-  keyInOtherUnit: (key: string, near: string, corrected: string | undefined): Words => ({
+  keyInOtherUnit: (key: string, near: string, corrected: string | undefined, isNumber: boolean): Words => ({
     found: `the key ${key}`,
     expected: near,
     why: "units stand in key names, so a value under the key of another unit would be read wrongly",
-    fix: corrected ? `write ${near}: ${corrected}` : `convert the value and write it as ${near}`,
+    fix: corrected
+      ? `write ${near}: ${corrected}`
+      : isNumber
+        ? `convert the value and write it as ${near}`
+        : `write ${near}`,
   }),
   misplaced: (key: string, block: string): Words => ({
     found: `the key ${key}`,
@@ -199,12 +203,6 @@ export const words = {
     why: "results of the two could not be told apart",
     fix: "give one of them another label, in the file and in the folder's name",
   }),
-  sameClientTwice: (id: string, other: string): Words => ({
-    found: `the id ${show(id)}, which ${other} has too`,
-    expected: "an id for one client only",
-    why: "visits of two people would be compared as one",
-    fix: "give one of them another id",
-  }),
   seriesPath: (name: string, fault: string): Words => ({
     found: show(name),
     expected: "the name of a file in the visit's folder",
@@ -241,10 +239,10 @@ export const words = {
     why: "the same volume differs by a fifth between conditions; what needs a conversion is not given without it",
     fix: "the instrument's manual says which it writes",
   }),
-  personal: (what: string, found: string): Words => ({
+  personal: (what: string, found: string, key: string): Words => ({
     found: `${found}, which looks like ${what}`,
     expected: "a record without names and contact data",
     why: "the folder is archived and shared under a pseudonym",
-    fix: "take it out and keep it with the client's contact data; if it is none, add confirmed: beside it",
+    fix: `take it out and keep it with the client's contact data; if it is none, add confirmed: {${key}: "why you are sure"} beside it`,
   }),
 };

@@ -46,7 +46,8 @@ export async function validateTree(
     );
     const names = [...tree.keys()].filter((p) => p.startsWith(`${folder}/`)).map((p) => p.slice(folder.length + 1));
     validations.push(validateVisit({ lab, client, session, seriesTexts, folder: names }, checker, readSeries));
-    members.push(practiceMember(client, session));
+    const member = practiceMember(session);
+    if (member) members.push(member);
   }
   const seen = new Set<string>();
   const diagnostics = [...validations.flatMap((v) => v.diagnostics), ...validatePractice(members)].filter((d) => {
