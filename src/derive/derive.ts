@@ -8,6 +8,7 @@ import type { Visit } from "../kernel/visit.js";
 import { deriveBloodPressure } from "./blood-pressure.js";
 import { deriveComposition } from "./composition.js";
 import { deriveHeartRateVariability } from "./heart-rate-variability.js";
+import { deriveIncremental } from "./incremental.js";
 import { deriveLactate } from "./lactate.js";
 import { deriveMobility } from "./mobility.js";
 import { deriveRest } from "./rest.js";
@@ -23,6 +24,7 @@ export function derive(visit: Visit): readonly Entry[] {
   deriveMobility(book, visit);
   deriveRest(book, visit);
   deriveHeartRateVariability(book, visit);
+  deriveIncremental(book, visit);
   deriveLactate(book, visit);
   return book.entries();
 }
