@@ -7,6 +7,7 @@ import { openNotebook } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
 import { deriveBloodPressure } from "./blood-pressure.js";
 import { deriveComposition } from "./composition.js";
+import { deriveField } from "./field.js";
 import { deriveHeartRateVariability } from "./heart-rate-variability.js";
 import { deriveIncremental } from "./incremental.js";
 import { deriveLactate } from "./lactate.js";
@@ -14,6 +15,7 @@ import { deriveMobility } from "./mobility.js";
 import { deriveRest } from "./rest.js";
 import { deriveSize } from "./size.js";
 import { deriveStrength } from "./strength.js";
+import { deriveSubmaximal } from "./submaximal.js";
 
 export function derive(visit: Visit): readonly Entry[] {
   const book = openNotebook();
@@ -22,6 +24,8 @@ export function derive(visit: Visit): readonly Entry[] {
   deriveComposition(book, visit);
   deriveStrength(book, visit);
   deriveMobility(book, visit);
+  deriveField(book, visit);
+  deriveSubmaximal(book, visit);
   deriveRest(book, visit);
   deriveHeartRateVariability(book, visit);
   deriveIncremental(book, visit);

@@ -48,6 +48,26 @@ export interface Choices {
    */
   vo2_reference: string;
   /**
+   * Equation that measured VO2peak is given in percent of. by-mode: Myers 2017 for the treadmill, Hansen 1984 for the cycle · friend-2018: one equation for both modes · none. Always printed with its name, and with z where a standard error is published.
+   */
+  vo2_prediction: "by-mode" | "friend-2018" | "jones-1985" | "hansen-1984" | "none";
+  /**
+   * Named classes of VO2peak shown beside its percentile.
+   */
+  vo2_classes: "none" | "astrand-1960";
+  /**
+   * Reference table for hand grip, by the word its tables give (waymark norms lists them). germany-height: by age and stature · germany-age: by age · the table must match the dynamometer.
+   */
+  grip_reference: string;
+  /**
+   * Reference tables for body composition by DXA. by-maker: Ofenheimer 2020 for ge-lunar, Kirk 2021 for hologic · kelly-2009: US adults, hologic, lean with bone.
+   */
+  dxa_reference: string;
+  /**
+   * Group that some legacy tables are split by (Asian action points of the body mass index, NHANES III spirometry). State it only with the client's agreement; no default reference needs it.
+   */
+  population_group: "not stated" | "asian" | "white" | "african-american" | "mexican-american";
+  /**
    * Lactate threshold that is followed for the client.
    */
   lactate_definition:

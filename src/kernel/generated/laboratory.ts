@@ -11,6 +11,14 @@ export type Confirmed =
        */
       [k: string]: string;
     };
+/**
+ * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
+ */
+export type ColumnHeader = string | [string, string] | [string, string, string] | [string, string, string, string];
+/**
+ * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
+ */
+export type GasConditionWord = "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
 
 /**
  * The laboratory: where it stands, its instruments, and its house choices. One file, lab.yaml, at the top of the practice folder.
@@ -227,10 +235,7 @@ export interface ColumnMapping {
    * Time of the sample since the recording began. h:mm:ss and mm:ss are elapsed times; clock is the time of the day, counted from the first row.
    */
   time_s?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -240,95 +245,62 @@ export interface ColumnMapping {
    * Oxygen uptake, STPD.
    */
   vo2_l_min?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
     unit: "L/min" | "mL/min" | "L/s" | "mL/s";
-    /**
-     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
-     */
-    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+    condition?: GasConditionWord;
   };
   /**
    * Carbon dioxide output, STPD.
    */
   vco2_l_min?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
     unit: "L/min" | "mL/min" | "L/s" | "mL/s";
-    /**
-     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
-     */
-    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+    condition?: GasConditionWord;
   };
   /**
    * Expired ventilation. Where it is absent it is tidal volume times breathing frequency.
    */
   ventilation_l_min?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
     unit: "L/min" | "mL/min" | "L/s" | "mL/s";
-    /**
-     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
-     */
-    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+    condition?: GasConditionWord;
   };
   /**
    * Inspired ventilation.
    */
   inspired_ventilation_l_min?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
     unit: "L/min" | "mL/min" | "L/s" | "mL/s";
-    /**
-     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
-     */
-    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+    condition?: GasConditionWord;
   };
   /**
    * Volume of one expiration.
    */
   tidal_volume_l?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
     unit: "L" | "mL";
-    /**
-     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
-     */
-    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+    condition?: GasConditionWord;
   };
   /**
    * Breaths per minute. With unit s or ms the column holds the duration of one breath.
    */
   breathing_frequency_per_min?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -338,10 +310,7 @@ export interface ColumnMapping {
    * Mixed expired oxygen fraction, dry gas.
    */
   feo2?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -351,10 +320,7 @@ export interface ColumnMapping {
    * Mixed expired carbon dioxide fraction, dry gas.
    */
   feco2?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -364,10 +330,7 @@ export interface ColumnMapping {
    * Inspired oxygen fraction, dry gas.
    */
   fio2?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -377,10 +340,7 @@ export interface ColumnMapping {
    * Inspired carbon dioxide fraction, dry gas.
    */
   fico2?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -390,10 +350,7 @@ export interface ColumnMapping {
    * End-tidal oxygen pressure.
    */
   peto2_mmhg?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -403,10 +360,7 @@ export interface ColumnMapping {
    * End-tidal carbon dioxide pressure.
    */
   petco2_mmhg?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -416,10 +370,7 @@ export interface ColumnMapping {
    * Heart rate, beats per minute. With unit s or ms the column holds the interval between beats.
    */
   heart_rate_bpm?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -429,10 +380,7 @@ export interface ColumnMapping {
    * Arterial oxygen saturation by pulse oximeter.
    */
   spo2_pct?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -442,10 +390,7 @@ export interface ColumnMapping {
    * Speed of the belt, or of the athlete in a field test.
    */
   speed_km_h?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -455,10 +400,7 @@ export interface ColumnMapping {
    * Grade of the belt: rise over run.
    */
   grade_pct?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -468,10 +410,7 @@ export interface ColumnMapping {
    * Power at the ergometer.
    */
   power_w?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -481,10 +420,7 @@ export interface ColumnMapping {
    * Pedal or stroke rate per minute.
    */
   cadence_rpm?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -494,10 +430,7 @@ export interface ColumnMapping {
    * Blood lactate concentration.
    */
   lactate_mmol_l?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -507,10 +440,7 @@ export interface ColumnMapping {
    * Rating of perceived exertion on the scale from 6 to 20.
    */
   rpe?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -520,10 +450,7 @@ export interface ColumnMapping {
    * Interval between two heart beats.
    */
   rr_ms?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -533,27 +460,18 @@ export interface ColumnMapping {
    * Volume of expired gas collected in the bag.
    */
   bag_volume_l?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
     unit: "L" | "mL";
-    /**
-     * Gas condition of this volume. ATPS: ambient temperature and pressure, saturated. BTPS: body temperature, saturated. STPD: 0 °C, 760 mmHg, dry. ATPD: ambient, dry. ambient: at the room's own humidity. Without it, what needs a conversion is not given.
-     */
-    condition?: "ATPS" | "BTPS" | "STPD" | "ATPD" | "ambient";
+    condition?: GasConditionWord;
   };
   /**
    * Time over which the bag was filled.
    */
   bag_duration_s?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -563,10 +481,7 @@ export interface ColumnMapping {
    * Temperature of the gas where its volume was measured.
    */
   gas_temperature_c?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -576,10 +491,7 @@ export interface ColumnMapping {
    * Distance covered since the start.
    */
   distance_m?: {
-    /**
-     * Header of the column, exactly as the file writes it. A list of headers means their sum (expiration time plus inspiration time).
-     */
-    column: string | [string, string] | [string, string, string] | [string, string, string, string];
+    column: ColumnHeader;
     /**
      * Unit the file uses. It is converted to the unit in the key's name.
      */
@@ -633,6 +545,26 @@ export interface Choices {
    * Reference table for VO2peak, by id (waymark norms lists them).
    */
   vo2_reference?: string;
+  /**
+   * Equation that measured VO2peak is given in percent of. by-mode: Myers 2017 for the treadmill, Hansen 1984 for the cycle · friend-2018: one equation for both modes · none. Always printed with its name, and with z where a standard error is published.
+   */
+  vo2_prediction?: "by-mode" | "friend-2018" | "jones-1985" | "hansen-1984" | "none";
+  /**
+   * Named classes of VO2peak shown beside its percentile.
+   */
+  vo2_classes?: "none" | "astrand-1960";
+  /**
+   * Reference table for hand grip, by the word its tables give (waymark norms lists them). germany-height: by age and stature · germany-age: by age · the table must match the dynamometer.
+   */
+  grip_reference?: string;
+  /**
+   * Reference tables for body composition by DXA. by-maker: Ofenheimer 2020 for ge-lunar, Kirk 2021 for hologic · kelly-2009: US adults, hologic, lean with bone.
+   */
+  dxa_reference?: string;
+  /**
+   * Group that some legacy tables are split by (Asian action points of the body mass index, NHANES III spirometry). State it only with the client's agreement; no default reference needs it.
+   */
+  population_group?: "not stated" | "asian" | "white" | "african-american" | "mexican-american";
   /**
    * Lactate threshold that is followed for the client.
    */

@@ -128,6 +128,26 @@ export interface Choices {
    */
   vo2_reference?: string;
   /**
+   * Equation that measured VO2peak is given in percent of. by-mode: Myers 2017 for the treadmill, Hansen 1984 for the cycle · friend-2018: one equation for both modes · none. Always printed with its name, and with z where a standard error is published.
+   */
+  vo2_prediction?: "by-mode" | "friend-2018" | "jones-1985" | "hansen-1984" | "none";
+  /**
+   * Named classes of VO2peak shown beside its percentile.
+   */
+  vo2_classes?: "none" | "astrand-1960";
+  /**
+   * Reference table for hand grip, by the word its tables give (waymark norms lists them). germany-height: by age and stature · germany-age: by age · the table must match the dynamometer.
+   */
+  grip_reference?: string;
+  /**
+   * Reference tables for body composition by DXA. by-maker: Ofenheimer 2020 for ge-lunar, Kirk 2021 for hologic · kelly-2009: US adults, hologic, lean with bone.
+   */
+  dxa_reference?: string;
+  /**
+   * Group that some legacy tables are split by (Asian action points of the body mass index, NHANES III spirometry). State it only with the client's agreement; no default reference needs it.
+   */
+  population_group?: "not stated" | "asian" | "white" | "african-american" | "mexican-american";
+  /**
    * Lactate threshold that is followed for the client.
    */
   lactate_definition?:
@@ -1756,10 +1776,105 @@ export interface Impedance {
   confirmed?: Confirmed;
 }
 /**
- * To be described.
+ * Forced spirometry, every manoeuvre kept, and maximal voluntary ventilation where it was measured. All volumes and flows at body temperature and pressure, saturated (BTPS), as a calibrated spirometer prints them.
  */
 export interface Lungs {
-  [k: string]: unknown;
+  /**
+   * Key of the spirometer in lab.yaml under instruments.
+   */
+  spirometer?: string;
+  /**
+   * Gas condition of every volume and flow below. BTPS is the only one accepted: convert first, a volume at room conditions reads about 8 to 10 % low.
+   */
+  volumes_at?: "BTPS";
+  /**
+   * Posture of the manoeuvres; it must not change between visits. Sitting is usual.
+   */
+  posture?: "sitting" | "standing";
+  /**
+   * True where a nose clip was worn.
+   */
+  nose_clip?: boolean;
+  /**
+   * before: no bronchodilator was given before these manoeuvres · after: one was. Reference values hold for before.
+   */
+  bronchodilator?: "before" | "after";
+  /**
+   * Every forced expiration, in order, accepted or not. At least three acceptable ones are asked for, up to eight tries.
+   *
+   * @minItems 1
+   * @maxItems 12
+   */
+  manoeuvres?:
+    | [Manoeuvre]
+    | [Manoeuvre, Manoeuvre]
+    | [Manoeuvre, Manoeuvre, Manoeuvre]
+    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
+    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
+    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
+    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
+    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
+    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
+    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
+    | [
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre
+      ]
+    | [
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre,
+        Manoeuvre
+      ];
+  /**
+   * Maximal voluntary ventilation as measured over 12 s. Absent: it is estimated from FEV1 and called an estimate.
+   */
+  mvv_l_min?: number;
+  confirmed?: Confirmed;
+}
+export interface Manoeuvre {
+  /**
+   * Forced vital capacity.
+   */
+  fvc_l: number;
+  /**
+   * Volume expired in the first second.
+   */
+  fev1_l: number;
+  /**
+   * Peak expiratory flow.
+   */
+  pef_l_s?: number;
+  /**
+   * True where the manoeuvre met the criteria: quick start, no cough in the first second, no leak, plateau or full expiration. false keeps it in the record and out of the result.
+   */
+  acceptable?: boolean;
+  /**
+   * Back-extrapolated volume. Up to 5 % of FVC or 0.100 L, whichever is greater.
+   */
+  back_extrapolated_volume_l?: number;
+  /**
+   * What was seen: cough, late start.
+   */
+  remark?: string;
+  confirmed?: Confirmed;
 }
 /**
  * Strength and power tests. Each is optional.
