@@ -97,86 +97,99 @@ import { info as info93 } from "./derive/incremental/sample-means.js";
 import { info as info94 } from "./derive/incremental/tanaka-2001.js";
 import { info as info95 } from "./derive/incremental/uptake-per-mass.js";
 import { info as info96 } from "./derive/incremental/verification-difference.js";
-import { info as info97 } from "./derive/lactate/baseline-plus.js";
-import { info as info98 } from "./derive/lactate/definition-spread.js";
-import { info as info99 } from "./derive/lactate/dmax.js";
-import { info as info100 } from "./derive/lactate/fixed-lactate.js";
-import { info as info101 } from "./derive/lactate/log-log.js";
-import { info as info102 } from "./derive/lactate/modified-dmax.js";
-import { info as info103 } from "./derive/mobility/mean-of-trials.js";
-import { info as info104 } from "./derive/mobility/reach-composite.js";
-import { info as info105 } from "./derive/mobility/reach-difference.js";
-import { info as info106 } from "./derive/mobility/sit-and-reach-common-scale.js";
-import { info as info107 } from "./derive/rest/brockway-1987.js";
-import { info as info108 } from "./derive/rest/cunningham-1980.js";
-import { info as info109 } from "./derive/rest/cunningham-1991.js";
-import { info as info110 } from "./derive/rest/frayn-1983.js";
-import { info as info111 } from "./derive/rest/harris-benedict-1919.js";
-import { info as info112 } from "./derive/rest/harris-benedict-revised.js";
-import { info as info113 } from "./derive/rest/jeukendrup-wallis-2005.js";
-import { info as info114 } from "./derive/rest/lusk-1924.js";
-import { info as info115 } from "./derive/rest/mifflin-st-jeor.js";
-import { info as info116 } from "./derive/rest/owen.js";
-import { info as info117 } from "./derive/rest/per-mass.js";
-import { info as info118 } from "./derive/rest/percent-of-predicted.js";
-import { info as info119 } from "./derive/rest/peronnet-massicotte-1991.js";
-import { info as info120 } from "./derive/rest/quotient-band.js";
-import { info as info121 } from "./derive/rest/schofield.js";
-import { info as info122 } from "./derive/rest/steady-window.js";
-import { info as info123 } from "./derive/rest/tidal-volume.js";
-import { info as info124 } from "./derive/rest/weir-1949.js";
-import { info as info125 } from "./derive/rest/weir-short.js";
-import { info as info126 } from "./derive/size/body-mass-index.js";
-import { info as info127 } from "./derive/size/duplicate-readings.js";
-import { info as info128 } from "./derive/size/relative-technical-error.js";
-import { info as info129 } from "./derive/size/technical-error.js";
-import { info as info130 } from "./derive/size/waist-to-height.js";
-import { info as info131 } from "./derive/size/waist-to-hip.js";
-import { info as info132 } from "./derive/strength/best-trial.js";
-import { info as info133 } from "./derive/strength/hand-difference.js";
-import { info as info134 } from "./derive/strength/jump-height-flight-time.js";
-import { info as info135 } from "./derive/strength/jump-mean-power-harman.js";
-import { info as info136 } from "./derive/strength/jump-power-harman.js";
-import { info as info137 } from "./derive/strength/jump-power-sayers.js";
-import { info as info138 } from "./derive/strength/load-over-mass.js";
-import { info as info139 } from "./derive/strength/older-adult-limits.js";
-import { info as info140 } from "./derive/strength/one-rm-brzycki.js";
-import { info as info141 } from "./derive/strength/one-rm-epley.js";
-import { info as info142 } from "./derive/strength/one-rm-lombardi.js";
-import { info as info143 } from "./derive/strength/one-rm-mayhew.js";
-import { info as info144 } from "./derive/strength/one-rm-oconner.js";
-import { info as info145 } from "./derive/strength/one-rm-span.js";
-import { info as info146 } from "./derive/strength/one-rm-wathan.js";
-import { info as info147 } from "./derive/strength/oxygen-cost-stepping.js";
-import { info as info148 } from "./derive/strength/step-vertical-metres.js";
-import { info as info149 } from "./derive/strength/step-vertical-rate.js";
-import { info as info150 } from "./derive/submaximal/cycle-extrapolation.js";
-import { info as info151 } from "./derive/submaximal/cycle-peak-friend.js";
-import { info as info152 } from "./derive/submaximal/cycle-power-storer-men.js";
-import { info as info153 } from "./derive/submaximal/cycle-power-storer-women.js";
-import { info as info154 } from "./derive/submaximal/cycle-single-astrand.js";
-import { info as info155 } from "./derive/submaximal/cycle-stages.js";
-import { info as info156 } from "./derive/submaximal/oxygen-cost-arm-cranking.js";
-import { info as info157 } from "./derive/submaximal/oxygen-cost-cycling.js";
-import { info as info158 } from "./derive/submaximal/oxygen-cost-running.js";
-import { info as info159 } from "./derive/submaximal/oxygen-cost-walking.js";
-import { info as info160 } from "./derive/submaximal/treadmill-jog-george.js";
-import { info as info161 } from "./derive/submaximal/treadmill-jog-vehrs.js";
-import { info as info162 } from "./derive/submaximal/treadmill-peak-friend.js";
-import { info as info163 } from "./derive/submaximal/treadmill-questionnaire-george.js";
-import { info as info164 } from "./derive/submaximal/treadmill-walk-ebbeling.js";
-import { info as info165 } from "./derive/submaximal/uptake-over-mass.js";
-import { info as info166 } from "./norms/hansen-1984.js";
-import { info as info167 } from "./norms/lms-value.js";
-import { info as info168 } from "./norms/lms-z.js";
-import { info as info169 } from "./norms/percentile-linear.js";
-import { info as info170 } from "./norms/standard-score.js";
-import { info as info171 } from "./plan/intensity/heart-rate-reserve.js";
-import { info as info172 } from "./plan/intensity/uptake-reserve.js";
-import { info as info173 } from "./plan/load/session-load.js";
-import { info as info174 } from "./plan/load/training-impulse.js";
-import { info as info175 } from "./plan/load/weekly-monotony.js";
-import { info as info176 } from "./plan/load/weekly-strain.js";
+import { info as info97 } from "./derive/indices/breathing-reserve.js";
+import { info as info98 } from "./derive/indices/chronotropic-index.js";
+import { info as info99 } from "./derive/indices/cycling-economy.js";
+import { info as info100 } from "./derive/indices/energy-cost-of-running.js";
+import { info as info101 } from "./derive/indices/heart-rate-recovery.js";
+import { info as info102 } from "./derive/indices/mvv-from-fev1.js";
+import { info as info103 } from "./derive/indices/oxygen-cost-of-running.js";
+import { info as info104 } from "./derive/indices/oxygen-uptake-efficiency-slope.js";
+import { info as info105 } from "./derive/indices/saturation-fall.js";
+import { info as info106 } from "./derive/indices/ventilation-vco2-lowest-sun.js";
+import { info as info107 } from "./derive/indices/ventilation-vco2-slope-habedank.js";
+import { info as info108 } from "./derive/indices/ventilation-vco2-slope.js";
+import { info as info109 } from "./derive/indices/vo2-work-slope.js";
+import { info as info110 } from "./derive/lactate/baseline-plus.js";
+import { info as info111 } from "./derive/lactate/definition-spread.js";
+import { info as info112 } from "./derive/lactate/dmax.js";
+import { info as info113 } from "./derive/lactate/fixed-lactate.js";
+import { info as info114 } from "./derive/lactate/log-log.js";
+import { info as info115 } from "./derive/lactate/modified-dmax.js";
+import { info as info116 } from "./derive/mobility/mean-of-trials.js";
+import { info as info117 } from "./derive/mobility/reach-composite.js";
+import { info as info118 } from "./derive/mobility/reach-difference.js";
+import { info as info119 } from "./derive/mobility/sit-and-reach-common-scale.js";
+import { info as info120 } from "./derive/rest/brockway-1987.js";
+import { info as info121 } from "./derive/rest/cunningham-1980.js";
+import { info as info122 } from "./derive/rest/cunningham-1991.js";
+import { info as info123 } from "./derive/rest/frayn-1983.js";
+import { info as info124 } from "./derive/rest/harris-benedict-1919.js";
+import { info as info125 } from "./derive/rest/harris-benedict-revised.js";
+import { info as info126 } from "./derive/rest/jeukendrup-wallis-2005.js";
+import { info as info127 } from "./derive/rest/lusk-1924.js";
+import { info as info128 } from "./derive/rest/mifflin-st-jeor.js";
+import { info as info129 } from "./derive/rest/owen.js";
+import { info as info130 } from "./derive/rest/per-mass.js";
+import { info as info131 } from "./derive/rest/percent-of-predicted.js";
+import { info as info132 } from "./derive/rest/peronnet-massicotte-1991.js";
+import { info as info133 } from "./derive/rest/quotient-band.js";
+import { info as info134 } from "./derive/rest/schofield.js";
+import { info as info135 } from "./derive/rest/steady-window.js";
+import { info as info136 } from "./derive/rest/tidal-volume.js";
+import { info as info137 } from "./derive/rest/weir-1949.js";
+import { info as info138 } from "./derive/rest/weir-short.js";
+import { info as info139 } from "./derive/size/body-mass-index.js";
+import { info as info140 } from "./derive/size/duplicate-readings.js";
+import { info as info141 } from "./derive/size/relative-technical-error.js";
+import { info as info142 } from "./derive/size/technical-error.js";
+import { info as info143 } from "./derive/size/waist-to-height.js";
+import { info as info144 } from "./derive/size/waist-to-hip.js";
+import { info as info145 } from "./derive/strength/best-trial.js";
+import { info as info146 } from "./derive/strength/hand-difference.js";
+import { info as info147 } from "./derive/strength/jump-height-flight-time.js";
+import { info as info148 } from "./derive/strength/jump-mean-power-harman.js";
+import { info as info149 } from "./derive/strength/jump-power-harman.js";
+import { info as info150 } from "./derive/strength/jump-power-sayers.js";
+import { info as info151 } from "./derive/strength/load-over-mass.js";
+import { info as info152 } from "./derive/strength/older-adult-limits.js";
+import { info as info153 } from "./derive/strength/one-rm-brzycki.js";
+import { info as info154 } from "./derive/strength/one-rm-epley.js";
+import { info as info155 } from "./derive/strength/one-rm-lombardi.js";
+import { info as info156 } from "./derive/strength/one-rm-mayhew.js";
+import { info as info157 } from "./derive/strength/one-rm-oconner.js";
+import { info as info158 } from "./derive/strength/one-rm-span.js";
+import { info as info159 } from "./derive/strength/one-rm-wathan.js";
+import { info as info160 } from "./derive/strength/oxygen-cost-stepping.js";
+import { info as info161 } from "./derive/strength/step-vertical-metres.js";
+import { info as info162 } from "./derive/strength/step-vertical-rate.js";
+import { info as info163 } from "./derive/submaximal/cycle-extrapolation.js";
+import { info as info164 } from "./derive/submaximal/cycle-peak-friend.js";
+import { info as info165 } from "./derive/submaximal/cycle-power-storer-men.js";
+import { info as info166 } from "./derive/submaximal/cycle-power-storer-women.js";
+import { info as info167 } from "./derive/submaximal/cycle-single-astrand.js";
+import { info as info168 } from "./derive/submaximal/cycle-stages.js";
+import { info as info169 } from "./derive/submaximal/oxygen-cost-arm-cranking.js";
+import { info as info170 } from "./derive/submaximal/oxygen-cost-cycling.js";
+import { info as info171 } from "./derive/submaximal/oxygen-cost-running.js";
+import { info as info172 } from "./derive/submaximal/oxygen-cost-walking.js";
+import { info as info173 } from "./derive/submaximal/treadmill-jog-george.js";
+import { info as info174 } from "./derive/submaximal/treadmill-jog-vehrs.js";
+import { info as info175 } from "./derive/submaximal/treadmill-peak-friend.js";
+import { info as info176 } from "./derive/submaximal/treadmill-questionnaire-george.js";
+import { info as info177 } from "./derive/submaximal/treadmill-walk-ebbeling.js";
+import { info as info178 } from "./derive/submaximal/uptake-over-mass.js";
+import { info as info179 } from "./norms/hansen-1984.js";
+import { info as info180 } from "./norms/lms-value.js";
+import { info as info181 } from "./norms/lms-z.js";
+import { info as info182 } from "./norms/percentile-linear.js";
+import { info as info183 } from "./norms/standard-score.js";
+import { info as info184 } from "./plan/intensity/heart-rate-reserve.js";
+import { info as info185 } from "./plan/intensity/uptake-reserve.js";
+import { info as info186 } from "./plan/load/session-load.js";
+import { info as info187 } from "./plan/load/training-impulse.js";
+import { info as info188 } from "./plan/load/weekly-monotony.js";
+import { info as info189 } from "./plan/load/weekly-strain.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -356,4 +369,17 @@ export const formulas: readonly AnyFormula[] = [
   info174,
   info175,
   info176,
+  info177,
+  info178,
+  info179,
+  info180,
+  info181,
+  info182,
+  info183,
+  info184,
+  info185,
+  info186,
+  info187,
+  info188,
+  info189,
 ];

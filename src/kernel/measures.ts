@@ -15,6 +15,7 @@ import { lungMeasures } from "./measures/lungs.js";
 import { mobilityMeasures } from "./measures/mobility.js";
 import { preparationMeasures } from "./measures/preparation.js";
 import { programmeMeasures } from "./measures/programme.js";
+import { referenceMeasures } from "./measures/reference.js";
 import { restMeasures } from "./measures/rest.js";
 import { screeningMeasures } from "./measures/screening.js";
 import { sizeMeasures } from "./measures/size.js";
@@ -39,6 +40,7 @@ const all = {
   ...economyMeasures,
   ...programmeMeasures,
   ...altitudeMeasures,
+  ...referenceMeasures,
 } as const;
 
 export type MeasureId = keyof typeof all;

@@ -1,0 +1,44 @@
+/** Whom a table covers: every reason why it does not cover a person, in plain words. Nothing is extrapolated. */
+import type { ReferenceTable } from "../kernel/generated/reference-table.js";
+import { toDecimals } from "../kernel/rounding.js";
+import { FACTS, type Person } from "./person.js";
+
+/** Bands are in completed years; curves by age take the decimal age. */
+export const ageFor = (table: ReferenceTable, person: Person): number =>
+  table.kind === "lms" || table.kind === "lms-spline" ? person.ageYears : Math.floor(person.ageYears);
+
+/** Empty when the table covers the person. */
+export function refusals(table: ReferenceTable, person: Person): readonly string[] {
+  const { sex, age_years: ages, ...rest } = table.applies;
+  const found: string[] = [];
+  if (!sex.includes(person.sex)) found.push(`it covers ${sex.map((s) => PEOPLE[s]).join(" and ")} only`);
+  const age = ageFor(table, person);
+  if (!(age >= (ages[0] as number) && age <= (ages[1] as number)))
+    found.push(`it covers ages ${ages[0]} to ${ages[1]}, and the age is ${toDecimals(person.ageYears, 1)}`);
+  for (const [key, limit] of Object.entries(rest) as [keyof typeof FACTS, readonly (number | string)[]][]) {
+    const { name, unit } = FACTS[key];
+    const fact = person.facts[key];
+    const [low, high] = limit;
+    if (typeof low === "number") {
+      const range = `${low} to ${high} ${unit ?? ""}`.trim();
+      if (typeof fact !== "number") found.push(`it covers ${name} ${range}, and ${name} was not recorded`);
+      else if (!(fact >= low && fact <= (high as number)))
+        found.push(`it covers ${name} ${range}, and ${name} is ${toDecimals(fact, 1)}`);
+    } else if (fact === undefined) found.push(`it covers ${limit.join(" or ")} only, and the ${name} was not recorded`);
+    else if (!limit.includes(String(fact)))
+      found.push(`it covers ${limit.join(" or ")} only, and the ${name} is ${fact}`);
+  }
+  return found;
+}
+
+export const PEOPLE = { female: "women", male: "men" } as const;
+
+/** "women 40 to 49 years, treadmill": who the person is compared with. `ages` replaces the table's whole range. */
+export function groupOf(table: ReferenceTable, person: Person, ages?: string): string {
+  const { sex, age_years: range, ...rest } = table.applies;
+  const words = Object.entries(rest)
+    .filter(([, limit]) => typeof limit[0] === "string")
+    .map(([key]) => String(person.facts[key]));
+  const people = sex.length === 2 && table.values?.all && !table.values.female ? "adults" : PEOPLE[person.sex];
+  return [`${people} ${ages ?? `${range[0]} to ${range[1]} years`}`, ...words].join(", ");
+}

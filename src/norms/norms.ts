@@ -1,0 +1,101 @@
+/**
+ * The norms stage: every quantity gets its positions in the tables that the visit's choices name and that cover the
+ * client. Entries are not changed; new ones are returned. A reference that refuses is reported with its reason.
+ */
+import type { Choices } from "../kernel/generated/choices.js";
+import type { ReferenceTable } from "../kernel/generated/reference-table.js";
+import type { Cell, Entry, NormPosition, Quantity } from "../kernel/measure.js";
+import { roundTo } from "../kernel/rounding.js";
+import type { Visit } from "../kernel/visit.js";
+import { refusals } from "./applies.js";
+import { info as linear } from "./percentile-linear.js";
+import { type Person, personOf } from "./person.js";
+import { neighbourIn, percentileCurve, positionIn, STRIP } from "./position.js";
+import * as words from "./words.js";
+
+/** The entries with norms attached, and one table with the percentile curves that the strips are drawn from. */
+export function norms(entries: readonly Entry[], visit: Visit, tables: readonly ReferenceTable[]): readonly Entry[] {
+  const person = personOf(visit, entries);
+  const curves: Cell[][] = [];
+  const out = entries.map((entry): Entry => {
+    if (entry.kind !== "quantity") return entry;
+    const own = tables.filter((table) => table.measure === entry.id);
+    if (own.length === 0) return entry;
+    const positions = positionsOf(entry, own, person, visit.choices);
+    const chosen = own.find((t) => isChosen(t, visit.choices) && percentileCurve(t, person).length > 0);
+    if (chosen !== undefined) curves.push(curveRow(entry, chosen, person));
+    return positions.length === 0 ? entry : { ...entry, norms: positions };
+  });
+  return curves.length === 0 ? out : [...out, curveTable(curves)];
+}
+
+function positionsOf(
+  entry: Quantity,
+  own: readonly ReferenceTable[],
+  person: Person,
+  choices: Choices,
+): readonly NormPosition[] {
+  const chosen = own.filter((table) => isChosen(table, choices));
+  const fitting = chosen.filter((table) => refusals(table, person).length === 0);
+  const given = fitting.flatMap((table) => {
+    const second = neighbourIn(table, person, entry.value);
+    const first = positionIn(table, person, entry.value);
+    return second === undefined ? [first] : [first, second];
+  });
+  if (fitting.some((table) => table.role === "reference")) return given;
+  const refusal = refusalOf(own, chosen, person, choices);
+  return refusal === undefined ? given : [refusal, ...given];
+}
+
+/** Why no reference was given: the nearest table's reasons, or that the chosen edition has none for this measure. */
+function refusalOf(
+  own: readonly ReferenceTable[],
+  chosen: readonly ReferenceTable[],
+  person: Person,
+  choices: Choices,
+): NormPosition | undefined {
+  const nearest = chosen
+    .filter((table) => table.role === "reference")
+    .map((table) => ({ table, reasons: refusals(table, person) }))
+    .sort((a, b) => a.reasons.length - b.reasons.length)[0];
+  if (nearest !== undefined) return { table: nearest.table.id, notGiven: nearest.reasons.join("; ") };
+  const other = own.find((table) => table.role === "reference" && table.choice !== undefined);
+  const [key] = Object.keys(other?.choice ?? {});
+  if (key === undefined) return undefined;
+  const edition = String(choices[key as keyof Choices]);
+  return { table: edition, notGiven: words.noEdition(key, edition) };
+}
+
+/** Whether the visit's choices name the table. */
+export const isChosen = (table: ReferenceTable, choices: Choices): boolean =>
+  Object.entries(table.choice ?? {}).every(([key, accepted]) =>
+    accepted.includes(String(choices[key as keyof Choices])),
+  );
+
+function curveRow(entry: Quantity, table: ReferenceTable, person: Person): Cell[] {
+  const curve = new Map(percentileCurve(table, person));
+  const group = positionIn(table, person, entry.value).group ?? null;
+  return [
+    entry.id,
+    table.id,
+    group,
+    ...STRIP.map((p) => {
+      const value = curve.get(p);
+      return value === undefined ? null : roundTo(value, entry.decimals + 1);
+    }),
+  ];
+}
+
+const curveTable = (rows: readonly (readonly Cell[])[]): Entry => ({
+  kind: "table",
+  id: "reference_percentiles",
+  columns: [
+    { key: "measure", title: "Measure" },
+    { key: "table", title: "Reference table" },
+    { key: "group", title: "Group" },
+    ...STRIP.map((p) => ({ key: `p${p}`, title: words.ordinal(p) })),
+  ],
+  rows,
+  origin: { kind: "formula", formula: `${linear.id} r${linear.revision}`, inputs: [] },
+  note: "Values of the reference group at each percentile; empty where the source does not go.",
+});

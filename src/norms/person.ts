@@ -1,0 +1,64 @@
+/** What a reference table may ask about a person: sex, age and facts by name. */
+import type { ReferenceTable } from "../kernel/generated/reference-table.js";
+import type { Entry } from "../kernel/measure.js";
+import type { Visit } from "../kernel/visit.js";
+
+export interface Person {
+  readonly sex: "female" | "male";
+  /** Decimal age. */
+  readonly ageYears: number;
+  /** By the names of FACTS; a fact that was not recorded is absent. */
+  readonly facts: Readonly<Record<string, number | string>>;
+}
+
+type Fact = Exclude<keyof ReferenceTable["applies"], "sex" | "age_years">;
+
+/** Words for each fact a table can limit: as in "the mode of the test was not recorded". */
+export const FACTS: Readonly<Record<Fact, { readonly name: string; readonly unit?: string }>> = {
+  stature_cm: { name: "stature", unit: "cm" },
+  mass_kg: { name: "body mass", unit: "kg" },
+  body_mass_index: { name: "body mass index", unit: "kg/m²" },
+  exercise_mode: { name: "mode of the incremental test" },
+  scanner_maker: { name: "maker of the scanner" },
+  dynamometer: { name: "kind of dynamometer" },
+  grip_posture: { name: "posture of the grip test" },
+  push_up_form: { name: "form of the push-ups" },
+  bench_machine: { name: "machine of the bench press" },
+  leg_press_machine: { name: "machine of the leg press" },
+  reach_zero_cm: { name: "zero of the sit-and-reach box (cm)" },
+  stance_eyes: { name: "eyes open or closed" },
+  waist_site: { name: "site of the waist measurement" },
+  bronchodilator: { name: "bronchodilator before the spirometry" },
+  population_group: { name: "population group" },
+};
+
+/** The person of a visit, from the session and the values derived from it. */
+export function personOf(visit: Visit, entries: readonly Entry[]): Person {
+  const { session } = visit;
+  const value = (id: string) => {
+    const entry = entries.find((e) => e.id === id);
+    return entry?.kind === "quantity" ? entry.value : undefined;
+  };
+  const facts: Readonly<Record<Fact, number | string | undefined>> = {
+    stature_cm: value("stature"),
+    mass_kg: value("body_mass"),
+    body_mass_index: value("body_mass_index"),
+    exercise_mode: session.incremental?.mode,
+    scanner_maker: session.dxa?.scanner_maker,
+    dynamometer: session.strength?.grip?.device_type,
+    grip_posture: session.strength?.grip?.posture,
+    push_up_form: session.strength?.push_ups?.form,
+    bench_machine: session.strength?.bench_press?.machine,
+    leg_press_machine: session.strength?.leg_press?.machine,
+    reach_zero_cm: session.mobility?.sit_and_reach?.zero_cm?.toString(),
+    stance_eyes: session.mobility?.single_leg_stance?.eyes,
+    waist_site: session.size?.waist_site,
+    bronchodilator: session.lungs?.bronchodilator,
+    population_group: visit.choices.population_group === "not stated" ? undefined : visit.choices.population_group,
+  };
+  return {
+    sex: visit.client.sex,
+    ageYears: visit.ageYears,
+    facts: Object.fromEntries(Object.entries(facts).filter((pair) => pair[1] !== undefined)) as Person["facts"],
+  };
+}

@@ -1,0 +1,56 @@
+/** Finding the printed row, and the cell across it, that a person falls in. */
+import type { ReferenceTable } from "../kernel/generated/reference-table.js";
+import { roundTo } from "../kernel/rounding.js";
+import { ageFor } from "./applies.js";
+import type { Person } from "./person.js";
+
+export type Row = readonly (number | string | null)[];
+
+export const rowsFor = (table: ReferenceTable, sex: Person["sex"]): readonly Row[] =>
+  table.values?.[sex] ?? table.values?.all ?? [];
+
+export const columnsOf = (table: ReferenceTable): readonly string[] => table.columns ?? [];
+
+/** The cell of a named column, or undefined where the column is absent or nothing is printed. */
+export function cell(table: ReferenceTable, row: Row, column: string): number | undefined {
+  const found = row[columnsOf(table).indexOf(column)];
+  return typeof found === "number" ? found : undefined;
+}
+
+export interface Band {
+  readonly row: Row;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The rows of a banded table with their age bands, in completed years. */
+export const bandsFor = (table: ReferenceTable, sex: Person["sex"]): readonly Band[] =>
+  rowsFor(table, sex).flatMap((row) => {
+    const from = cell(table, row, "age_from");
+    const to = cell(table, row, "age_to");
+    return from === undefined || to === undefined ? [] : [{ row, from, to }];
+  });
+
+export function bandOf(table: ReferenceTable, person: Person): Band | undefined {
+  const age = ageFor(table, person);
+  return bandsFor(table, person.sex).find((band) => age >= band.from && age <= band.to);
+}
+
+/** Columns named 160-164, in order. */
+export const acrossBands = (table: ReferenceTable): readonly { column: string; from: number; to: number }[] =>
+  columnsOf(table).flatMap((column) => {
+    const match = /^(\d+)-(\d+)$/.exec(column);
+    return match ? [{ column, from: Number(match[1]), to: Number(match[2]) }] : [];
+  });
+
+/** The column a person falls in by the fact printed across the page, rounded to whole units as the bands are. */
+export function acrossOf(
+  table: ReferenceTable,
+  person: Person,
+): { column: string; from: number; to: number } | undefined {
+  if (table.across === undefined) return undefined;
+  const fact = person.facts[table.across.fact];
+  if (typeof fact !== "number") return undefined;
+  const whole = roundTo(fact, 0);
+  return acrossBands(table).find((band) => whole >= band.from && whole <= band.to);
+}
