@@ -53,6 +53,7 @@ async function compile(schemas: Schemas): Promise<Checker> {
     strictRequired: false,
     allowUnionTypes: true,
     validateSchema: false,
+    inlineRefs: false,
     formats: {
       date: (text: string) => readDate(text) !== undefined,
       time: /^([01]\d|2[0-3]):[0-5]\d(:[0-5]\d)?$/,
@@ -81,22 +82,53 @@ async function compile(schemas: Schemas): Promise<Checker> {
     ajv.addSchema(schema as AnySchemaObject, id);
     byName.set(id.replace(BASE, ""), schema as SchemaNode);
   }
-  const functions = new Map<DocumentKind, ValidateFunction>();
+  const functionOf = (name: string): ValidateFunction => {
+    const found = ajv.getSchema(BASE + name);
+    if (found === undefined) throw new Error(`no schema ${name}`);
+    return found;
+  };
+  for (const kind of ["laboratory", "client", "session"] as const) {
+    const whole = byName.get(`${kind}.schema.json`);
+    if (whole) ajv.addSchema(outline(whole) as AnySchemaObject, `${BASE}${kind}.outline`);
+  }
   return {
     check(kind, value) {
-      let run = functions.get(kind);
-      if (run === undefined) {
-        const found = ajv.getSchema(`${BASE}${kind}.schema.json`);
-        if (found === undefined) throw new Error(`no schema for ${kind}`);
-        functions.set(kind, found);
-        run = found;
-      }
       unusual = [];
+      const run = functionOf(`${kind}.outline`);
       run(value);
-      return { errors: run.errors ?? [], unusual };
+      const errors = [...(run.errors ?? [])];
+      if (typeof value === "object" && value !== null)
+        for (const [key, name] of blocksOf(byName.get(`${kind}.schema.json`))) {
+          if (!Object.hasOwn(value, key)) continue;
+          const block = functionOf(name);
+          const parentData = value as Record<string, unknown>;
+          block(parentData[key], {
+            instancePath: `/${key}`,
+            parentData,
+            parentDataProperty: key,
+            rootData: parentData,
+            dynamicAnchors: {},
+          });
+          errors.push(...(block.errors ?? []));
+        }
+      return { errors, unusual };
     },
     schema: (name) => byName.get(name),
   };
+}
+
+/** Top-level keys whose value a file of its own describes. */
+const blocksOf = (schema: SchemaNode | undefined): [string, string][] =>
+  Object.entries(schema?.properties ?? {}).flatMap(([key, node]): [string, string][] =>
+    node.$ref?.startsWith("blocks/") ? [[key, node.$ref]] : [],
+  );
+
+/** The schema without its blocks. Compiling takes longer than checking, so a block is compiled when one is met. */
+function outline(schema: SchemaNode): SchemaNode {
+  const properties: Record<string, SchemaNode> = { ...schema.properties };
+  for (const [key] of blocksOf(schema)) properties[key] = {};
+  const { $id: _, ...rest } = schema as SchemaNode & { $id?: string };
+  return { ...rest, properties };
 }
 
 /** Steps of a JSON Pointer. */

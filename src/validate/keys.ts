@@ -61,7 +61,8 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
       missing.delete(near);
       report("error", "misspelt-key", at, words.misspelt(key, near, describe(near)), "key", near);
     } else {
-      const block = path.length === 0 ? blockWith(key, checker, properties) : undefined;
+      const whole = path.length === 0 ? checker.schema(`${schema.title?.toLowerCase()}.schema.json`) : undefined;
+      const block = whole && blockWith(key, checker, whole.properties ?? {});
       if (block) report("error", "misplaced-key", at, words.misplaced(key, block), "key");
       else report("error", "unknown-key", at, words.unknownKey(key, Object.keys(properties), where), "key");
     }
