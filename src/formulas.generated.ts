@@ -179,17 +179,25 @@ import { info as info175 } from "./derive/submaximal/treadmill-peak-friend.js";
 import { info as info176 } from "./derive/submaximal/treadmill-questionnaire-george.js";
 import { info as info177 } from "./derive/submaximal/treadmill-walk-ebbeling.js";
 import { info as info178 } from "./derive/submaximal/uptake-over-mass.js";
-import { info as info179 } from "./norms/hansen-1984.js";
-import { info as info180 } from "./norms/lms-value.js";
-import { info as info181 } from "./norms/lms-z.js";
-import { info as info182 } from "./norms/percentile-linear.js";
-import { info as info183 } from "./norms/standard-score.js";
-import { info as info184 } from "./plan/intensity/heart-rate-reserve.js";
-import { info as info185 } from "./plan/intensity/uptake-reserve.js";
-import { info as info186 } from "./plan/load/session-load.js";
-import { info as info187 } from "./plan/load/training-impulse.js";
-import { info as info188 } from "./plan/load/weekly-monotony.js";
-import { info as info189 } from "./plan/load/weekly-strain.js";
+import { info as info179 } from "./derive/thresholds/combined-threshold.js";
+import { info as info180 } from "./derive/thresholds/end-tidal-co2.js";
+import { info as info181 } from "./derive/thresholds/end-tidal-o2.js";
+import { info as info182 } from "./derive/thresholds/excess-co2.js";
+import { info as info183 } from "./derive/thresholds/v-slope.js";
+import { info as info184 } from "./derive/thresholds/ventilation-on-co2.js";
+import { info as info185 } from "./derive/thresholds/ventilatory-equivalent-co2.js";
+import { info as info186 } from "./derive/thresholds/ventilatory-equivalent-o2.js";
+import { info as info187 } from "./norms/hansen-1984.js";
+import { info as info188 } from "./norms/lms-value.js";
+import { info as info189 } from "./norms/lms-z.js";
+import { info as info190 } from "./norms/percentile-linear.js";
+import { info as info191 } from "./norms/standard-score.js";
+import { info as info192 } from "./plan/intensity/heart-rate-reserve.js";
+import { info as info193 } from "./plan/intensity/uptake-reserve.js";
+import { info as info194 } from "./plan/load/session-load.js";
+import { info as info195 } from "./plan/load/training-impulse.js";
+import { info as info196 } from "./plan/load/weekly-monotony.js";
+import { info as info197 } from "./plan/load/weekly-strain.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -382,4 +390,12 @@ export const formulas: readonly AnyFormula[] = [
   info187,
   info188,
   info189,
+  info190,
+  info191,
+  info192,
+  info193,
+  info194,
+  info195,
+  info196,
+  info197,
 ];

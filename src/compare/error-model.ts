@@ -25,7 +25,7 @@ export interface ErrorModel {
   /** "laboratory retests, 12 pairs, …" or the published source with n and days. */
   readonly from: string;
   /** Of the laboratory's retest sample: reliability and spread between people. */
-  readonly reliability?: number;
+  readonly reliability?: () => number | undefined;
   readonly spread?: Spread;
 }
 
@@ -75,13 +75,12 @@ function laboratoryError(set: RetestSet, grows: boolean): ErrorModel {
   const size = log ? `, CV ${toDecimals(percentOfLogError(error), 1)} %` : "";
   const days = set.daysBetween === undefined ? "" : `, ${set.daysBetween} days apart`;
   const few = n < ENOUGH_PAIRS ? ", fewer than ten pairs" : "";
-  const reliability = attempt(() => intraclassConsistency(set.pairs).value);
   return {
     scale: log ? "log" : "raw",
     errorAt: () => error,
     df: n - 1,
     from: `laboratory retests, ${n} pairs${days}${size}${few} (${set.from})`,
-    ...(reliability === undefined ? {} : { reliability }),
+    reliability: () => attempt(() => intraclassConsistency(set.pairs).value),
     spread: {
       measure: set.measure,
       sd: sampleSd(set.pairs.map(([first]) => first)),

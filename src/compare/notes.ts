@@ -19,10 +19,12 @@ export function regressionNote(
     (spread?.mean === undefined ? undefined : (baseline.value - spread.mean) / spread.sd);
   if (z === undefined || Math.abs(z) < EXTREME) return undefined;
   const side = z > 0 ? "high" : "low";
+  const reliability = model?.reliability?.();
+  const middle = spread?.mean;
   const drift =
-    model?.reliability === undefined || spread?.mean === undefined
+    reliability === undefined || middle === undefined
       ? undefined
-      : attempt(() => expectedDrift(baseline.value, spread.mean as number, model.reliability as number));
+      : attempt(() => expectedDrift(baseline.value, middle, reliability));
   const size =
     drift === undefined
       ? "part of an extreme result is chance, and a second test tends back towards the middle without any real change"

@@ -1,0 +1,8 @@
+/** The part of jstat that the tests call; the package brings no types. */
+declare module "jstat" {
+  interface Distribution {
+    cdf(x: number, ...parameters: number[]): number;
+    inv(p: number, ...parameters: number[]): number;
+  }
+  export const jStat: { studentt: Distribution; chisquare: Distribution; centralF: Distribution; normal: Distribution };
+}
