@@ -38,12 +38,32 @@ export interface ClientBuilt {
 
 /** Builds the stale visits of a client; fresh ones are read back as earlier visits. */
 export function buildClient(shop: Workshop, client: ClientFolder, stale: ReadonlySet<string>): ClientBuilt {
+  const { diagnostics, visits } = computeClient(shop, client, stale);
+  if (diagnostics.some((d) => d.severity === "error")) return { diagnostics, visits: [] };
+  return {
+    diagnostics,
+    visits: visits.map(({ visit, results }) => {
+      const before = recorded(shop.practice, visit);
+      writeAtomically(join(shop.practice.root, visit.path, RESULTS), writeResults(results));
+      return { visit, results, before, wrote: [RESULTS] };
+    }),
+  };
+}
+
+export interface ClientComputed {
+  readonly diagnostics: readonly Diagnostic[];
+  readonly visits: readonly { readonly visit: VisitFolder; readonly results: Results }[];
+}
+
+/** Computes a client's visits, or only the stale ones; writes nothing. */
+export function computeClient(shop: Workshop, client: ClientFolder, stale?: ReadonlySet<string>): ClientComputed {
   const document = clientDocument(shop.practice, client);
   const diagnostics: Diagnostic[] = [];
   const earlier: Results[] = [];
-  const done: { visit: VisitFolder; results: Results; text: string }[] = [];
+  const visits: { visit: VisitFolder; results: Results }[] = [];
   for (const visit of client.visits) {
-    const kept = stale.has(visit.path) ? undefined : recorded(shop.practice, visit);
+    const wanted = stale === undefined || stale.has(visit.path);
+    const kept = wanted ? undefined : recorded(shop.practice, visit);
     if (kept !== undefined) {
       earlier.push(kept);
       continue;
@@ -52,17 +72,9 @@ export function buildClient(shop: Workshop, client: ClientFolder, stale: Readonl
     diagnostics.push(...outcome.diagnostics);
     if (outcome.results === undefined) continue;
     earlier.push(outcome.results);
-    if (stale.has(visit.path)) done.push({ visit, results: outcome.results, text: writeResults(outcome.results) });
+    if (wanted) visits.push({ visit, results: outcome.results });
   }
-  if (diagnostics.some((d) => d.severity === "error")) return { diagnostics, visits: [] };
-  return {
-    diagnostics,
-    visits: done.map(({ visit, results, text }) => {
-      const before = recorded(shop.practice, visit);
-      writeAtomically(join(shop.practice.root, visit.path, RESULTS), text);
-      return { visit, results, before, wrote: [RESULTS] };
-    }),
-  };
+  return { diagnostics, visits };
 }
 
 function computeVisit(

@@ -10,8 +10,9 @@ const HELP = `waymark: laboratory visits in plain text become reports that can b
   waymark check [PATH …]           say what is wrong in the files, change nothing
   waymark build [PATH …]           write results.yaml and the reports of visits that changed
   waymark diff [PATH …]            what moved since the last commit, and why
+  waymark archive CLIENT …         one ZIP a client, with digests and what is needed to rebuild it
+  waymark verify [PATH …]          compute again and compare with what is recorded
   waymark explain VISIT MEASURE    follow one number back to its inputs and sources
-  waymark norms [MEASURE]          list the reference tables, for whom they hold and why not
 
 A PATH is a practice, a client folder or a visit folder; without one, the practice you stand in.
 waymark VERB --help tells the rest. waymark --version prints the version.
@@ -20,10 +21,12 @@ Exit codes: 0 fine, 1 problems in the files, 2 wrong command line, 3 a fault of 
 
 /** Loaded only when named, so that a check never waits for charts or a browser. */
 const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
+  archive: () => import("./verbs/archive.js"),
   build: () => import("./verbs/build.js"),
   check: () => import("./verbs/check.js"),
   diff: () => import("./verbs/diff.js"),
   explain: () => import("./verbs/explain.js"),
+  verify: () => import("./verbs/verify.js"),
 };
 
 async function main(words: readonly string[]): Promise<ExitCode> {
