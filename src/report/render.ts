@@ -1,0 +1,138 @@
+/** Results and figures to one self-contained HTML document: no scripts, no outside requests. */
+import type { Figure } from "../kernel/figure.js";
+import type { AnyFormula } from "../kernel/formula.js";
+import type { Client } from "../kernel/generated/client.js";
+import type { Laboratory } from "../kernel/generated/laboratory.js";
+import type { Results } from "../kernel/results.js";
+import type { Rule } from "../kernel/rule.js";
+import { speechOf, type WordTree } from "../kernel/speech.js";
+import { openSvgDrawer, type SvgDrawer, type Theme } from "./svg.js";
+import { compileTemplates, type Page, type TemplateSet } from "./templates.js";
+import { clientEdition } from "./view/client.js";
+import type { CitedTable, Context, DrawnFigure } from "./view/context.js";
+import { frame } from "./view/frame.js";
+import { practitioner } from "./view/practitioner.js";
+import { referral } from "./view/referral.js";
+
+export type Edition = "practitioner" | "client" | "referral";
+
+export interface ReportInput {
+  readonly results: Results;
+  readonly earlier: readonly Results[];
+  /** From charts/: drawCharts with the same results and language. */
+  readonly figures: readonly Figure[];
+  readonly client: Client;
+  readonly laboratory: Laboratory;
+  readonly formulas: readonly AnyFormula[];
+  readonly rules: readonly Rule[];
+  readonly tables: readonly CitedTable[];
+  readonly words: WordTree;
+  /** SHA-256 of results.yaml, hex. */
+  readonly digest: string;
+  readonly edition: Edition;
+  /** The laboratory's picture as a data: address, or "". */
+  readonly logo?: string;
+}
+
+/** Everything the templates folder holds, read by the caller. */
+export interface ReportAssets {
+  readonly templates: TemplateSet;
+  readonly theme: Theme;
+  /** theme/print.css */
+  readonly css: string;
+  /** theme/fonts/*.woff2 by file name without ending. */
+  readonly fonts: Readonly<Record<string, Uint8Array>>;
+}
+
+export interface Reporter {
+  renderReport(input: ReportInput): Promise<string>;
+}
+
+export function openReporter(assets: ReportAssets): Reporter {
+  const pages = compileTemplates(assets.templates);
+  const drawer = openSvgDrawer(assets.theme);
+  const faces = fontFaces(assets.fonts);
+  return { renderReport: (input) => render(input, assets, pages, drawer, faces) };
+}
+
+/** What each edition draws; the others' figures are not rendered for it. */
+const DRAWN: Readonly<Record<Edition, (figure: Figure) => boolean>> = {
+  practitioner: () => true,
+  client: (figure) => figure.size === "strip",
+  referral: () => false,
+};
+
+async function render(
+  input: ReportInput,
+  assets: ReportAssets,
+  pages: Readonly<Record<string, Page>>,
+  drawer: SvgDrawer,
+  faces: string,
+): Promise<string> {
+  const speech = speechOf(input.words);
+  const drawn = new Map<string, DrawnFigure>();
+  for (const figure of input.figures.filter(DRAWN[input.edition])) {
+    const svg = await drawer.draw(figure);
+    drawn.set(figure.name, {
+      section: figure.section,
+      measure: figure.measure,
+      view: {
+        id: `figure-${figure.name}`,
+        title: figure.title,
+        alt: figure.alt,
+        size: figure.size,
+        svg,
+        source: figure.source === undefined ? "" : speech.say("report.figure_source", { source: figure.source }),
+        hasSource: figure.source !== undefined,
+        dataHref: "",
+        hasData: false,
+      },
+    });
+  }
+  const context: Context = { ...input, speech, drawn };
+  const style = `${faces}\n${pageRule(input, speech)}\n${assets.css}`;
+  const shared = { ...frame(context, input.edition, style, input.logo ?? ""), words: input.words };
+  const view =
+    input.edition === "practitioner"
+      ? practitioner(context, shared)
+      : input.edition === "client"
+        ? clientEdition(context, shared)
+        : referral(context, shared);
+  const page = pages[PAGES[input.edition]];
+  if (page === undefined) throw new Error(`no template ${PAGES[input.edition]}`);
+  return page(view);
+}
+
+const PAGES: Readonly<Record<Edition, string>> = { practitioner: "report", client: "client", referral: "referral" };
+
+const FACES: Readonly<Record<string, readonly [family: string, weight: number, style: string]>> = {
+  "serif-regular": ["Waymark Serif", 400, "normal"],
+  "serif-italic": ["Waymark Serif", 400, "italic"],
+  "serif-bold": ["Waymark Serif", 600, "normal"],
+  "sans-regular": ["Waymark Sans", 400, "normal"],
+  "sans-bold": ["Waymark Sans", 600, "normal"],
+};
+const fontFaces = (fonts: Readonly<Record<string, Uint8Array>>): string =>
+  Object.entries(FACES)
+    .flatMap(([file, [family, weight, style]]) => {
+      const bytes = fonts[file];
+      if (bytes === undefined) return [];
+      const url = `data:font/woff2;base64,${Buffer.from(bytes).toString("base64")}`;
+      return [
+        `@font-face{font-family:"${family}";font-weight:${weight};font-style:${style};src:url(${url}) format("woff2")}`,
+      ];
+    })
+    .join("\n");
+
+/** Running head and foot of the printed page: they need the visit's own words, so they are written per report. */
+function pageRule(input: ReportInput, speech: ReturnType<typeof speechOf>): string {
+  const { results, laboratory } = input;
+  const left = css(`${results.client} · ${speech.date(results.date)}`);
+  const right = css(laboratory.name);
+  const pageOf = speech.say("report.page_of", { page: "\u0001", pages: "\u0002" });
+  const counter = css(pageOf).replace("\u0001", '" counter(page) "').replace("\u0002", '" counter(pages) "');
+  const digest = css(speech.say("report.digest", { digest: input.digest.slice(0, 12) }));
+  return `@page{size:${laboratory.paper === "Letter" ? "letter" : "A4"};@top-left{content:${left}}@top-right{content:${right}}@bottom-left{content:${digest}}@bottom-right{content:${counter}}}`;
+}
+const css = (text: string): string =>
+  `"${text.replace(/[\\"<>\n\r]/g, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `)}"`;

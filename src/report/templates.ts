@@ -1,0 +1,69 @@
+/**
+ * Handlebars, compiled once per template text: strict (an absent value throws), partials see only what they are given,
+ * everything is escaped but drawings this program made. A template has no helpers but each and if, so that an override
+ * of a practice places text and can do nothing else.
+ */
+import Handlebars from "handlebars";
+
+export interface TemplateSet {
+  /** report.hbs, report-client.html's client.hbs, referral.hbs by name without ending. */
+  readonly pages: Readonly<Record<string, string>>;
+  readonly partials: Readonly<Record<string, string>>;
+}
+
+export class TemplateError extends Error {
+  constructor(
+    readonly template: string,
+    readonly line: number | undefined,
+    reason: string,
+  ) {
+    super(`templates/${template}.hbs${line === undefined ? "" : `:${line}`}: ${reason}`);
+    this.name = "TemplateError";
+  }
+}
+
+const HELPERS = new Set(["each", "if"]);
+const OPTIONS = {
+  strict: true,
+  explicitPartialContext: true,
+  knownHelpersOnly: true,
+  knownHelpers: { each: true, if: true },
+} as const;
+
+export type Page = (view: object) => string;
+
+export function compileTemplates(set: TemplateSet): Readonly<Record<string, Page>> {
+  const engine = Handlebars.create();
+  for (const name of Object.keys(engine.helpers)) if (!HELPERS.has(name)) engine.unregisterHelper(name);
+  for (const [name, text] of Object.entries(set.partials))
+    engine.registerPartial(name, engine.compile(checked(name, text), OPTIONS));
+  return Object.fromEntries(
+    Object.entries(set.pages).map(([name, text]) => {
+      const compiled = engine.compile(checked(name, text), OPTIONS);
+      const page: Page = (view) => {
+        try {
+          return compiled(view, { allowProtoPropertiesByDefault: false, allowProtoMethodsByDefault: false });
+        } catch (error) {
+          throw templateError(name, error);
+        }
+      };
+      return [name, page];
+    }),
+  );
+}
+
+/** Parses a template so that a fault names its file and line before anything is printed. */
+function checked(name: string, text: string): string {
+  try {
+    Handlebars.parse(text);
+  } catch (error) {
+    throw templateError(name, error);
+  }
+  return text;
+}
+
+function templateError(name: string, error: unknown): TemplateError {
+  const text = error instanceof Error ? error.message : String(error);
+  const line = /line (\d+)/i.exec(text)?.[1] ?? (error as { lineNumber?: number }).lineNumber;
+  return new TemplateError(name, line === undefined ? undefined : Number(line), text.split("\n").at(-1) ?? text);
+}

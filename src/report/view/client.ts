@@ -1,0 +1,72 @@
+/** The client's edition: plain words, few numbers, what to do next. */
+import { type Context, entriesOf, plainNameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
+import { keyMeasures } from "./keys.js";
+import { threeSentences } from "./summary.js";
+import { entryTable } from "./tables.js";
+import type { ClientView, Fact, Frame } from "./types.js";
+
+export function clientEdition(context: Context, shared: Frame): ClientView {
+  const { speech, results } = context;
+  const keys = keyMeasures(context);
+  const retest = entriesOf(context, "change").length > 0;
+  const training = results.entries.flatMap((entry) =>
+    entry.kind === "table" && /^(?:programme|plan)_(?:week|zone|intensit)/.test(entry.id)
+      ? [entryTable(context, entry)]
+      : [],
+  );
+  const intensities = intensityFacts(context);
+  return {
+    ...shared,
+    sentences: threeSentences(context),
+    keysTitle: speech.say(retest ? "client.what_changed" : "client.where_you_are"),
+    hasKeys: keys.length > 0,
+    keys,
+    sure: howSure(context),
+    hasTraining: training.length > 0 || intensities.length > 0,
+    training,
+    intensities,
+    hasIntensities: intensities.length > 0,
+  };
+}
+
+/** What went well in the measuring, what did not, and what could not be told. */
+function howSure(context: Context): string[] {
+  const { speech } = context;
+  const weak = entriesOf(context, "remark").filter((remark) => remark.severity !== "record");
+  const withheld = entriesOf(context, "not given").filter((entry) => /_vo2$|_peak|percent$|threshold/.test(entry.id));
+  return [
+    ...(weak.length === 0 ? [speech.say("client.all_well")] : [speech.say("client.mostly_well")]),
+    ...weak.map((remark) => sentence(remark.because)),
+    ...withheld.map((entry) =>
+      speech.say("client.could_not_tell", {
+        measure: plainNameOf(context, entry.id),
+        because: entry.because.replace(/\.$/, ""),
+      }),
+    ),
+    speech.say("client.every_test_varies"),
+  ];
+}
+
+/** Training intensities by the thresholds: how hard, how fast, how it feels. */
+function intensityFacts(context: Context): Fact[] {
+  const { speech } = context;
+  const at = (id: "vt1" | "vt2") =>
+    (["heart_rate", "speed", "power"] as const).flatMap((kind) => {
+      const value = quantityOf(context, `${id}_${kind}`);
+      return value ? [valueWithUnit(context, value)] : [];
+    });
+  const [first, second] = [at("vt1"), at("vt2")];
+  if (first.length === 0) return [];
+  return [
+    { name: speech.say("client.easy"), value: speech.say("client.easy_text", { limit: speech.list(first) }) },
+    ...(second.length === 0
+      ? [{ name: speech.say("client.steady"), value: speech.say("client.above_text", { low: speech.list(first) }) }]
+      : [
+          {
+            name: speech.say("client.steady"),
+            value: speech.say("client.steady_text", { low: speech.list(first), high: speech.list(second) }),
+          },
+          { name: speech.say("client.hard"), value: speech.say("client.hard_text", { limit: speech.list(second) }) },
+        ]),
+  ];
+}

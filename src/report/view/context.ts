@@ -1,0 +1,84 @@
+/** What every part of the view is made from, and how numbers and names are written. */
+import type { AnyFormula } from "../../kernel/formula.js";
+import type { Client } from "../../kernel/generated/client.js";
+import type { Laboratory } from "../../kernel/generated/laboratory.js";
+import type { Cell, Column, Entry, Quantity, Section } from "../../kernel/measure.js";
+import { measureInfo } from "../../kernel/measures.js";
+import type { Results } from "../../kernel/results.js";
+import type { Rule } from "../../kernel/rule.js";
+import type { Speech } from "../../kernel/speech.js";
+import type { FigureView } from "./types.js";
+
+/** A reference table as the report cites it. */
+export interface CitedTable {
+  readonly id: string;
+  readonly measure: string;
+  readonly source: {
+    readonly authors: string;
+    readonly year: number | string | null;
+    readonly title: string;
+    readonly journal?: string | null;
+    readonly doi?: string | null;
+    readonly where?: string;
+  };
+  readonly verified: string;
+}
+
+export interface Context {
+  readonly results: Results;
+  readonly earlier: readonly Results[];
+  readonly client: Client;
+  readonly laboratory: Laboratory;
+  readonly formulas: readonly AnyFormula[];
+  readonly rules: readonly Rule[];
+  readonly tables: readonly CitedTable[];
+  readonly speech: Speech;
+  readonly drawn: ReadonlyMap<string, DrawnFigure>;
+  /** SHA-256 of results.yaml, hex. */
+  readonly digest: string;
+}
+export interface DrawnFigure {
+  readonly view: FigureView;
+  readonly section: Section;
+  readonly measure: string | undefined;
+}
+
+export const nameOf = ({ speech }: Context, id: string): string =>
+  speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? id.replaceAll("_", " ");
+export const plainNameOf = (context: Context, id: string): string =>
+  context.speech.find(`plain.${id}.name`) ?? measureInfo(id)?.plain?.name ?? nameOf(context, id);
+export const sectionOf = (entry: Entry): Section | "other" => {
+  if (entry.kind === "remark") return "validity";
+  if (entry.kind === "change") return "change";
+  return measureInfo(entry.id)?.section ?? "other";
+};
+
+/** A unit as it is printed: a ratio has none, "1/min" reads "per min". */
+export const unitText = ({ speech }: Context, unit: string): string => speech.find(`units.${unit}`) ?? unit;
+
+export const valueText = ({ speech }: Context, at: Pick<Quantity, "value" | "decimals">): string =>
+  speech.number(at.value, at.decimals);
+export const valueWithUnit = (context: Context, at: Pick<Quantity, "value" | "decimals" | "unit">): string =>
+  `${valueText(context, at)}\u00a0${unitText(context, at.unit)}`.trim();
+
+export function cellText({ speech }: Context, cell: Cell | undefined, column: Column): string {
+  if (cell === null || cell === undefined || cell === "") return speech.say("report.absent");
+  if (typeof cell === "number") return speech.number(cell, column.decimals ?? digitsOf(cell));
+  return cell;
+}
+const digitsOf = (value: number): number =>
+  Number.isInteger(value) ? 0 : Math.min(3, String(value).split(".")[1]?.length ?? 0);
+
+export const entryOf = ({ results }: Context, id: string): Entry | undefined =>
+  results.entries.find((entry) => entry.id === id);
+export function quantityOf(context: Context, id: string): Quantity | undefined {
+  const entry = entryOf(context, id);
+  return entry?.kind === "quantity" ? entry : undefined;
+}
+export const entriesOf = <K extends Entry["kind"]>({ results }: Context, kind: K): Extract<Entry, { kind: K }>[] =>
+  results.entries.filter((entry): entry is Extract<Entry, { kind: K }> => entry.kind === kind);
+/** Sentence case, for names that open a line. */
+export const opening = (text: string): string => text.charAt(0).toLocaleUpperCase("en") + text.slice(1);
+/** A sentence that ends like one. */
+export const sentence = (text: string): string =>
+  /[.!?…]$/.test(text.trim()) ? opening(text.trim()) : `${opening(text.trim())}.`;

@@ -1,0 +1,149 @@
+/** The complete edition. */
+import type { Change } from "../../kernel/measure.js";
+import { type Context, entriesOf, entryOf, nameOf, opening, sectionOf, sentence, unitText } from "./context.js";
+import { keyMeasures } from "./keys.js";
+import { isData, remarkTitle, sections, verdictText } from "./sections.js";
+import { sources } from "./sources.js";
+import { practitionerSummary } from "./summary.js";
+import { entryTable, tableView } from "./tables.js";
+import type { ChangesView, Fact, Frame, PractitionerView, RemarkView, TableView } from "./types.js";
+
+/** Blocks a laboratory visit may have; those without an entry are listed as not recorded. */
+const BLOCKS = [
+  "screening",
+  "preparation",
+  "size",
+  "blood_pressure",
+  "rest",
+  "heart_rate_variability",
+  "composition",
+  "lungs",
+  "strength",
+  "mobility",
+  "field",
+  "submaximal",
+  "incremental",
+  "thresholds",
+  "lactate",
+  "economy",
+  "hypoxia",
+] as const;
+
+export function practitioner(context: Context, shared: Frame): PractitionerView {
+  const { speech } = context;
+  const parts = sections(context);
+  const remarks = remarksView(context);
+  const changes = changesView(context);
+  const cited = sources(context);
+  const data = context.results.entries.flatMap((entry): TableView[] =>
+    entry.kind === "table" && isData(entry) ? [entryTable(context, entry)] : [],
+  );
+  const missing = missingView(context);
+  const keys = keyMeasures(context);
+  const contents = [
+    { href: "#summary", title: speech.say("report.summary") },
+    ...(remarks.length > 0 ? [{ href: "#validity", title: speech.say("sections.validity") }] : []),
+    ...(changes.rows.length > 0 ? [{ href: "#change", title: speech.say("sections.change") }] : []),
+    ...parts.map(({ id, title }) => ({ href: `#${id}`, title })),
+    ...(missing.length > 0 ? [{ href: "#missing", title: speech.say("report.not_recorded") }] : []),
+    { href: "#cautions", title: speech.say("report.cautions") },
+    { href: "#methods", title: speech.say("report.methods") },
+    ...(data.length > 0 ? [{ href: "#data", title: speech.say("report.data") }] : []),
+  ];
+  return {
+    ...shared,
+    contents,
+    sentences: practitionerSummary(context),
+    hasKeys: keys.length > 0,
+    keys,
+    hasRemarks: remarks.length > 0,
+    remarks,
+    sections: parts,
+    hasChanges: changes.rows.length > 0,
+    changes,
+    hasMissing: missing.length > 0,
+    missing,
+    hasChecklist: false,
+    checklist: [],
+    sources: cited,
+    hasSources: cited.length > 0,
+    data,
+    hasData: data.length > 0,
+  };
+}
+
+const ORDER = { fatal: 0, weakens: 1, record: 2 } as const;
+const remarksView = (context: Context): RemarkView[] =>
+  entriesOf(context, "remark")
+    .sort((a, b) => ORDER[a.severity] - ORDER[b.severity])
+    .map((remark) => ({
+      title: remarkTitle(context, remark),
+      severity: context.speech.say(`severities.${remark.severity}`),
+      found: remark.found,
+      limit: remark.limit,
+      because: sentence(remark.because),
+      affects:
+        remark.affects.length === 0
+          ? context.speech.say("report.whole_visit")
+          : remark.affects.map((id) => nameOf(context, id)).join(", "),
+    }));
+
+function changesView(context: Context): ChangesView {
+  const drawn = [...context.drawn.values()].filter((figure) => figure.section === "change");
+  return {
+    figures: drawn.filter((figure) => figure.view.size === "full").map((figure) => figure.view),
+    hasTrends: drawn.some((figure) => figure.view.size === "panel"),
+    trends: drawn.filter((figure) => figure.view.size === "panel").map((figure) => figure.view),
+    rows: entriesOf(context, "change").map((change) => changeRow(context, change)),
+  };
+}
+
+function changeRow(context: Context, change: Change): ChangesView["rows"][number] {
+  const { speech } = context;
+  const n = (value: number) => speech.number(value, change.decimals);
+  const differs =
+    change.differs.length === 0 ? "" : ` ${speech.say("report.differs", { gates: speech.list(change.differs) })}`;
+  const chances =
+    change.chances === undefined
+      ? ""
+      : ` ${speech.say("report.chances", { higher: change.chances.higher, trivial: change.chances.trivial, lower: change.chances.lower })}`;
+  return {
+    label: nameOf(context, change.measure),
+    before: n(change.before),
+    now: n(change.now),
+    change: speech.signed(change.change, change.decimals),
+    interval:
+      change.low === undefined || change.high === undefined
+        ? speech.say("report.absent")
+        : speech.say("report.interval", { low: n(change.low), high: n(change.high) }),
+    unit: unitText(context, change.unit),
+    verdict: verdictText(context, change.verdict),
+    because: `${sentence(change.because)}${differs}${chances}`,
+    error: change.errorFrom === undefined ? "" : speech.say("report.error_from", { from: change.errorFrom }),
+  };
+}
+
+/** What was not measured, and what was but is not given: one list, so that an absence is never mistaken for a zero. */
+function missingView(context: Context): Fact[] {
+  const { speech, results } = context;
+  const present = new Set(results.entries.map(sectionOf));
+  const blocks = BLOCKS.filter((block) => !present.has(block)).map((block) => ({
+    name: speech.say(`sections.${block}`),
+    value: speech.say("report.not_measured"),
+  }));
+  const unrecorded = entriesOf(context, "remark")
+    .filter((remark) => remark.found === "not recorded")
+    .map((remark) => ({ name: remarkTitle(context, remark), value: speech.say("report.was_not_recorded") }));
+  const withheld = entriesOf(context, "not given").map((entry) => ({
+    name: nameOf(context, entry.id),
+    value: speech.say("report.not_given_because", { because: entry.because }),
+  }));
+  return [...blocks, ...unrecorded, ...withheld].map(({ name, value }) => ({ name: opening(name), value }));
+}
+
+export const tableOf = (context: Context, id: string): TableView[] => {
+  const entry = entryOf(context, id);
+  return entry?.kind === "table"
+    ? [tableView(context, `table-${id.replaceAll("_", "-")}`, nameOf(context, id), entry, entry.note ?? "")]
+    : [];
+};

@@ -1,0 +1,76 @@
+/** One page for a physician: what was measured, what fell outside which published limit. No diagnosis, no advice. */
+import { type Context, entriesOf, nameOf, opening, quantityOf, sectionOf, sentence, valueWithUnit } from "./context.js";
+import { verdictText } from "./sections.js";
+import { leading } from "./summary.js";
+import type { Fact, Frame, ReferralView } from "./types.js";
+
+const SHOWN = [
+  "body_mass_index",
+  "systolic_pressure",
+  "diastolic_pressure",
+  "resting_heart_rate",
+  "fev1",
+  "fvc",
+  "fev1_fvc",
+  "vo2_peak_per_mass",
+  "heart_rate_peak",
+  "rer_peak",
+  "vt1_vo2",
+  "spo2_minimum",
+] as const;
+
+export function referral(context: Context, shared: Frame): ReferralView {
+  const { speech, client, results } = context;
+  const outside = outsideLimits(context);
+  const medication = client.medication?.filter((one) => one !== "none") ?? [];
+  const recorded = new Set(results.entries.map(sectionOf));
+  const missing = (["blood_pressure", "lungs", "incremental", "lactate", "hypoxia"] as const).filter(
+    (one) => !recorded.has(one),
+  );
+  return {
+    ...shared,
+    reason: leading(context).map((judgement) => sentence(judgement.because)),
+    hasOutside: outside.length > 0,
+    outside,
+    measured: SHOWN.flatMap((id): Fact[] => {
+      const quantity = quantityOf(context, id);
+      return quantity ? [{ name: nameOf(context, id), value: valueWithUnit(context, quantity) }] : [];
+    }),
+    conditions: Object.entries(results.conditions).map(([name, value]) => ({ name: opening(name), value })),
+    medication:
+      client.medication === undefined
+        ? speech.say("referral.medication_not_stated")
+        : medication.length === 0
+          ? speech.say("referral.no_medication")
+          : speech.list(medication),
+    missing:
+      missing.length === 0
+        ? speech.say("referral.nothing_missing")
+        : speech.list(missing.map((one) => speech.say(`sections.${one}`).toLocaleLowerCase("en"))),
+  };
+}
+
+function outsideLimits(context: Context): Fact[] {
+  const { speech } = context;
+  const judged = leading(context).map((judgement) => ({
+    name: nameOf(context, judgement.id),
+    value: `${verdictText(context, judgement.verdict)}: ${sentence(judgement.because)}`,
+  }));
+  const below = entriesOf(context, "quantity").flatMap((quantity): Fact[] =>
+    (quantity.norms ?? []).flatMap((norm) =>
+      norm.lowerLimit !== undefined && quantity.value < norm.lowerLimit
+        ? [
+            {
+              name: nameOf(context, quantity.id),
+              value: speech.say("referral.below_limit", {
+                value: valueWithUnit(context, quantity),
+                limit: speech.number(norm.lowerLimit, quantity.decimals),
+                table: norm.table,
+              }),
+            },
+          ]
+        : [],
+    ),
+  );
+  return [...judged, ...below];
+}

@@ -1,0 +1,83 @@
+/** The sentences a report opens with: what the client came for, what was found, what comes next. */
+import type { Change, Judgement } from "../../kernel/measure.js";
+import { type Context, entriesOf, plainNameOf, quantityOf, sentence, unitText, valueWithUnit } from "./context.js";
+import { lowerOf } from "./norm-text.js";
+
+/** Verdicts that stop or defer: they lead whatever else was found. */
+const NEEDS_A_PERSON = /\b(?:stop|refer|defer|medical|physician|urgent)/i;
+
+export const leading = (context: Context): Judgement[] =>
+  entriesOf(context, "judgement").filter((judgement) => NEEDS_A_PERSON.test(judgement.verdict));
+
+export function threeSentences(context: Context): string[] {
+  const { speech, client, results } = context;
+  const goal = client.goals?.[0]?.goal;
+  const came = goal === undefined ? speech.say("client.came_without_goal") : speech.say("client.came", { goal });
+  return [sentence(came), sentence(found(context)), sentence(next(context, results.purpose === "retest"))];
+}
+
+function found(context: Context): string {
+  const { speech } = context;
+  const changes = entriesOf(context, "change").filter((change) => change.primary);
+  const certain = changes.filter((change) => /^(?:beyond|likely a real)/.test(change.verdict));
+  if (certain.length > 0)
+    return speech.say("client.found_change", { changes: speech.list(certain.map((c) => moved(context, c))) });
+  if (changes.length > 0) return speech.say("client.found_no_change");
+  const placed = entriesOf(context, "quantity").find((q) => q.norms?.some((norm) => norm.percentile !== undefined));
+  const norm = placed?.norms?.find((position) => position.percentile !== undefined);
+  if (placed && norm?.percentile !== undefined)
+    return speech.say("client.found_place", {
+      measure: plainNameOf(context, placed.id).toLocaleLowerCase("en"),
+      lower: lowerOf(norm.percentile),
+      group: norm.group ?? norm.table,
+    });
+  return speech.say("client.found_baseline");
+}
+
+const moved = (context: Context, change: Change): string =>
+  context.speech.say(change.change > 0 ? "client.rose" : "client.fell", {
+    measure: plainNameOf(context, change.measure).replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase()),
+  });
+
+function next(context: Context, again: boolean): string {
+  const { speech, results } = context;
+  if (leading(context).length > 0) return speech.say("client.next_doctor");
+  const planned = results.entries.some((entry) => entry.kind === "table" && entry.id.startsWith("programme"));
+  if (planned) return speech.say("client.next_plan");
+  return speech.say(again ? "client.next_again" : "client.next_talk");
+}
+
+/** The practitioner's summary: what leads, what was found at the peak and the thresholds, what weakens it. */
+export function practitionerSummary(context: Context): string[] {
+  const { speech } = context;
+  const lead = leading(context).map((judgement) => sentence(judgement.because));
+  const peak = quantityOf(context, "vo2_peak_per_mass") ?? quantityOf(context, "vo2_peak");
+  const kind = context.results.entries.find((entry) => entry.id === "maximality");
+  const facts: string[] = [];
+  if (peak)
+    facts.push(
+      speech.say("summary.peak", {
+        kind: kind?.kind === "judgement" ? kind.verdict : "VO2peak",
+        peak: valueWithUnit(context, peak),
+        because: kind?.kind === "judgement" ? kind.because : "",
+      }),
+    );
+  const thresholds = (["vt1", "vt2"] as const).flatMap((id) => {
+    const at = quantityOf(context, `${id}_vo2`);
+    return at
+      ? [`${speech.say(`thresholds.${id}`)} ${speech.say("summary.at", { value: valueWithUnit(context, at) })}`]
+      : [];
+  });
+  if (thresholds.length > 0) facts.push(speech.say("summary.thresholds", { thresholds: speech.list(thresholds) }));
+  for (const change of entriesOf(context, "change").filter((one) => one.primary))
+    facts.push(
+      speech.say("summary.change", {
+        measure: plainNameOf(context, change.measure),
+        change: `${speech.signed(change.change, change.decimals)} ${unitText(context, change.unit)}`.trim(),
+        because: change.because,
+      }),
+    );
+  const weak = entriesOf(context, "remark").filter((remark) => remark.severity !== "record");
+  facts.push(weak.length === 0 ? speech.say("summary.sound") : speech.say("summary.weakened", { count: weak.length }));
+  return [...lead, ...facts.map(sentence)];
+}

@@ -1,0 +1,177 @@
+/**
+ * What the templates see: text, finished, with every key always present. `has…` booleans are the only thing a template
+ * may ask about, because an empty text and a change of 0 are both falsy.
+ */
+export interface NoteView {
+  readonly mark: string;
+  readonly title: string;
+  readonly text: string;
+  readonly weakens: boolean;
+}
+export interface MeasureRow {
+  readonly label: string;
+  readonly value: string;
+  readonly unit: string;
+  readonly hasValue: boolean;
+  readonly because: string;
+  readonly error: string;
+  readonly norm: string;
+  readonly mark: string;
+  readonly hasMark: boolean;
+  readonly note: string;
+  readonly hasNote: boolean;
+}
+export interface JudgementView {
+  readonly label: string;
+  readonly verdict: string;
+  readonly because: string;
+}
+export interface TableView {
+  readonly id: string;
+  readonly caption: string;
+  readonly hasCaption: boolean;
+  readonly columns: readonly { readonly title: string; readonly unit: string; readonly number: boolean }[];
+  readonly rows: readonly {
+    readonly head: string;
+    readonly headNumber: boolean;
+    readonly cells: readonly { readonly text: string; readonly number: boolean }[];
+  }[];
+  readonly note: string;
+  readonly hasNote: boolean;
+  readonly wide: boolean;
+}
+export interface FigureView {
+  readonly id: string;
+  readonly title: string;
+  readonly alt: string;
+  readonly size: string;
+  /** SVG made by this program from escaped text; the only markup a template places unescaped. */
+  readonly svg: string;
+  readonly source: string;
+  readonly hasSource: boolean;
+  readonly dataHref: string;
+  readonly hasData: boolean;
+}
+export interface SectionView {
+  readonly id: string;
+  readonly title: string;
+  readonly hasMeasures: boolean;
+  readonly measures: readonly MeasureRow[];
+  readonly hasNorms: boolean;
+  readonly hasJudgements: boolean;
+  readonly judgements: readonly JudgementView[];
+  readonly hasStrips: boolean;
+  readonly strips: readonly FigureView[];
+  readonly figures: readonly FigureView[];
+  readonly hasPanels: boolean;
+  readonly panelsTitle: string;
+  readonly panels: readonly FigureView[];
+  readonly tables: readonly TableView[];
+  readonly hasNotes: boolean;
+  readonly notes: readonly NoteView[];
+}
+export interface Fact {
+  readonly name: string;
+  readonly value: string;
+}
+export interface Head {
+  readonly laboratory: string;
+  readonly lines: readonly string[];
+  readonly hasLogo: boolean;
+  readonly logo: string;
+  readonly title: string;
+  readonly subtitle: string;
+  readonly facts: readonly Fact[];
+}
+export interface KeyMeasure {
+  readonly name: string;
+  readonly value: string;
+  readonly meaning: string;
+  readonly hasMeaning: boolean;
+  readonly sentence: string;
+  readonly hasFigure: boolean;
+  readonly figure: FigureView;
+}
+export interface SourceView {
+  readonly title: string;
+  readonly equation: string;
+  readonly hasEquation: boolean;
+  readonly caveat: string;
+  readonly hasCaveat: boolean;
+  readonly reference: string;
+  readonly memory: boolean;
+}
+export interface Frame {
+  readonly language: string;
+  readonly documentTitle: string;
+  readonly style: string;
+  readonly edition: string;
+  readonly words: unknown;
+  readonly head: Head;
+  readonly cautions: readonly string[];
+  readonly made: readonly Fact[];
+  readonly digest: string;
+}
+export interface PractitionerView extends Frame {
+  readonly contents: readonly { readonly href: string; readonly title: string }[];
+  readonly sentences: readonly string[];
+  readonly hasKeys: boolean;
+  readonly keys: readonly KeyMeasure[];
+  readonly hasRemarks: boolean;
+  readonly remarks: readonly RemarkView[];
+  readonly sections: readonly SectionView[];
+  readonly hasChanges: boolean;
+  readonly changes: ChangesView;
+  readonly hasMissing: boolean;
+  readonly missing: readonly Fact[];
+  readonly hasChecklist: boolean;
+  readonly checklist: readonly Fact[];
+  readonly sources: readonly SourceView[];
+  readonly hasSources: boolean;
+  readonly data: readonly TableView[];
+  readonly hasData: boolean;
+}
+export interface RemarkView {
+  readonly title: string;
+  readonly severity: string;
+  readonly found: string;
+  readonly limit: string;
+  readonly because: string;
+  readonly affects: string;
+}
+export interface ChangesView {
+  readonly figures: readonly FigureView[];
+  readonly rows: readonly {
+    readonly label: string;
+    readonly before: string;
+    readonly now: string;
+    readonly change: string;
+    readonly interval: string;
+    readonly unit: string;
+    readonly verdict: string;
+    readonly because: string;
+    readonly error: string;
+  }[];
+  readonly hasTrends: boolean;
+  readonly trends: readonly FigureView[];
+}
+export interface ClientView extends Frame {
+  readonly sentences: readonly string[];
+  readonly keysTitle: string;
+  readonly hasKeys: boolean;
+  readonly keys: readonly KeyMeasure[];
+  readonly sure: readonly string[];
+  readonly hasTraining: boolean;
+  readonly training: readonly TableView[];
+  readonly intensities: readonly Fact[];
+  readonly hasIntensities: boolean;
+}
+export interface ReferralView extends Frame {
+  readonly reason: readonly string[];
+  readonly hasOutside: boolean;
+  readonly outside: readonly Fact[];
+  readonly measured: readonly Fact[];
+  readonly conditions: readonly Fact[];
+  readonly medication: string;
+  readonly missing: string;
+}
