@@ -1,4 +1,7 @@
-/** Draws diagnostics for a terminal, and lists them for an editor or a CI annotator. ASCII only, whatever the input. */
+/**
+ * Draws diagnostics for a terminal, and lists them for an editor or a CI annotator. The frame is ASCII, and nothing in
+ * the input can move the cursor.
+ */
 import type { Diagnostic } from "../kernel/diagnostic.js";
 
 /** Text of a file of the practice, by the path a diagnostic names; undefined when there is none to show. */

@@ -9,7 +9,8 @@ import type { SchemaNode } from "./schema-words.js";
 /** Parsed JSON of every file below schema/, each with its $id. */
 export type Schemas = readonly Readonly<Record<string, unknown>>[];
 
-export type DocumentKind = "laboratory" | "client" | "session";
+/** Kinds of YAML file that have a schema of their own, by the name of the schema. */
+export type DocumentKind = "laboratory" | "client" | "session" | "reference-table" | "typical-error";
 
 export interface Unusual {
   readonly path: readonly string[];
@@ -87,14 +88,12 @@ async function compile(schemas: Schemas): Promise<Checker> {
     if (found === undefined) throw new Error(`no schema ${name}`);
     return found;
   };
-  for (const kind of ["laboratory", "client", "session"] as const) {
-    const whole = byName.get(`${kind}.schema.json`);
-    if (whole) ajv.addSchema(outline(whole) as AnySchemaObject, `${BASE}${kind}.outline`);
-  }
+  for (const [name, whole] of [...byName])
+    if (!name.includes("/")) ajv.addSchema(outline(whole) as AnySchemaObject, `${BASE}${outlineName(name)}`);
   return {
     check(kind, value) {
       unusual = [];
-      const run = functionOf(`${kind}.outline`);
+      const run = functionOf(outlineName(`${kind}.schema.json`));
       run(value);
       const errors = [...(run.errors ?? [])];
       if (typeof value === "object" && value !== null)
@@ -116,6 +115,8 @@ async function compile(schemas: Schemas): Promise<Checker> {
     schema: (name) => byName.get(name),
   };
 }
+
+const outlineName = (name: string) => name.replace(".schema.json", ".outline");
 
 /** Top-level keys whose value a file of its own describes. */
 const blocksOf = (schema: SchemaNode | undefined): [string, string][] =>

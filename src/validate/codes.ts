@@ -54,6 +54,7 @@ export const codes = {
   "age-unusual": "The client's age at the visit is unusual.",
   "consent-after-visit": "The visit took place before the client's consent, or after its withdrawal.",
   "same-visit-twice": "Two visits of a client on one day have one label.",
+  "pressure-altitude": "Barometric pressure does not fit the altitude of the laboratory.",
   "series-path": "A file name leads out of the visit's folder.",
   "series-missing": "A CSV that the session names is not there.",
   "unknown-instrument": "An instrument is not in lab.yaml.",

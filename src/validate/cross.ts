@@ -12,6 +12,11 @@ const text = (document: Document | undefined, ...path: string[]): string | undef
   for (const key of path) value = (value as Record<string, unknown> | null | undefined)?.[key];
   return typeof value === "string" ? value : undefined;
 };
+const number = (root: unknown, ...path: string[]): number | undefined => {
+  let value = root;
+  for (const key of path) value = (value as Record<string, unknown> | null | undefined)?.[key];
+  return typeof value === "number" ? value : undefined;
+};
 const date = (document: Document | undefined, ...path: string[]): string | undefined => {
   const found = text(document, ...path);
   return found !== undefined && readDate(found) ? found : undefined;
@@ -59,6 +64,27 @@ export function folderFaults(client: Document | undefined, session: Document): D
       );
   }
   return found;
+}
+
+/**
+ * Pressure expected at an altitude in metres, mmHg: West JB, J Appl Physiol 81:1850-1854, 1996. Between sea level and
+ * 3000 m it stays within 5 mmHg of the standard atmosphere, far less than the weather moves a barometer.
+ */
+const expectedPressure = (metres: number): number => {
+  const h = metres / 1000;
+  return Math.exp(6.63268 - 0.1112 * h - 0.00149 * h ** 2);
+};
+
+/** Weather moves pressure by up to about 25 mmHg; beyond that, altitude or pressure is a slip. */
+export function pressureFaults(lab: Document, session: Document): Diagnostic[] {
+  const altitude = number(lab.value, "altitude_m");
+  const pressure = number(session.value, "room", "pressure_mmhg");
+  if (altitude === undefined || pressure === undefined || pressure < 230 || pressure > 830) return [];
+  const expected = expectedPressure(altitude);
+  if (Math.abs(pressure - expected) <= 25 || isConfirmed(session.value, ["room", "pressure_mmhg"])) return [];
+  const reduced = altitude > 250 && Math.abs(pressure - 760) <= 25;
+  const why = words.pressureAltitude(String(pressure), String(altitude), String(roundTo(expected, 0)), reduced);
+  return [fault(session, "warning", "pressure-altitude", ["room", "pressure_mmhg"], why)];
 }
 
 /** Birth, consent and visit in their order. */

@@ -15,7 +15,7 @@ import type { Checker, DocumentKind } from "./checker.js";
 import { resolveChoices } from "./choices.js";
 import type { Code } from "./codes.js";
 import { confirmedFaults } from "./confirmed.js";
-import { dateFaults, folderFaults } from "./cross.js";
+import { dateFaults, folderFaults, pressureFaults } from "./cross.js";
 import { documentFaults } from "./faults.js";
 import { fileNameFault } from "./file-name.js";
 import { personalFaults } from "./privacy.js";
@@ -73,7 +73,17 @@ export function validateVisit(texts: VisitTexts, checker: Checker, readSeries: R
     ...validateDocument("session", session, checker),
   ];
   if (client === undefined) diagnostics.push(clientMissing(session));
-  diagnostics.push(...folderFaults(client, session), ...(client ? dateFaults(client, session) : []));
+  diagnostics.push(
+    ...folderFaults(client, session),
+    ...(client ? dateFaults(client, session) : []),
+    ...(suspected(lab, ["altitude_m"]) || suspected(session, ["room", "pressure_mmhg"])
+      ? []
+      : pressureFaults(lab, session)),
+  );
+  function suspected(document: Document, path: Path): boolean {
+    const { line } = document.place(path);
+    return diagnostics.some((d) => d.at.file === document.file && d.at.line === line);
+  }
   const { series, faults } = readAll(texts, hasError(validateDocument("laboratory", lab, checker)), readSeries);
   diagnostics.push(...faults);
   const sorted = inOrder(withoutRepeats(diagnostics), [lab.file, client?.file ?? "", session.file]);

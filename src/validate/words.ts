@@ -197,6 +197,14 @@ export const words = {
     why: "testing and keeping a record need the client's agreement",
     fix: "check both dates",
   }),
+  pressureAltitude: (found: string, altitude: string, expected: string, reduced: boolean): Words => ({
+    found: `${found} mmHg at a site ${altitude} m above sea level`,
+    expected: `about ${expected} mmHg, give or take 25 for the weather`,
+    why: "gas volumes are converted with the pressure in the room; every uptake would be wrong by the same share",
+    fix: reduced
+      ? "this looks like a pressure reduced to sea level, as weather services report it: read the barometer in the room"
+      : 'look up both; if they are true, write confirmed: {pressure_mmhg: "why you are sure"}',
+  }),
   sameVisitTwice: (date: string, label: string | undefined, other: string): Words => ({
     found: `another visit on ${date}${label ? ` with the label ${label}` : " without a label"}: ${other}`,
     expected: "a label of its own for each visit on one day",
