@@ -13,6 +13,7 @@ export function columnsOf(rows: readonly Row[]): GasColumns {
     ve: column((row) => row.ve),
     petO2: column((row) => row.peto2),
     petCO2: column((row) => row.petco2),
+    heartRate: column((row) => row.hr),
     excluded: new Uint8Array(rows.length),
   };
 }

@@ -5,7 +5,7 @@
  *     npm run study:thresholds [tests per scenario]      writes src/derive/thresholds/coverage.yaml
  */
 import { writeFileSync } from "node:fs";
-import { findThresholds } from "../../src/derive/thresholds/find.js";
+import { findThresholds, type Verdict } from "../../src/derive/thresholds/find.js";
 import { isFound } from "../../src/derive/thresholds/points.js";
 import { generateTest } from "../generator/breaths.js";
 import { columnsOf } from "../generator/columns.js";
@@ -40,6 +40,7 @@ function count(
   tally.halfWidths.push((found.high - found.low) / 2);
 }
 
+const given = (verdict: Verdict) => ("because" in verdict ? undefined : verdict);
 const mean = (xs: readonly number[]) => (xs.length === 0 ? Number.NaN : xs.reduce((a, b) => a + b, 0) / xs.length);
 const percent = (part: number, whole: number) => (whole === 0 ? "-" : ((100 * part) / whole).toFixed(1));
 const fixed = (x: number) => (Number.isFinite(x) ? x.toFixed(3) : "-");
@@ -73,8 +74,8 @@ for (const scenario of SCENARIOS) {
     const phase = test.truth.phases.find((p) => p.name === "incremental");
     if (phase === undefined) throw new Error("a generated test has an incremental phase");
     const out = findThresholds(columnsOf(test.rows), phase.fromS, phase.toS);
-    count(vt1, test.truth.vt1?.vo2, out.vt1);
-    count(vt2, test.truth.vt2?.vo2, out.vt2);
+    count(vt1, test.truth.vt1?.vo2, given(out.vt1));
+    count(vt2, test.truth.vt2?.vo2, given(out.vt2));
     for (const [readings, truth] of [
       [out.vt1Readings, test.truth.vt1],
       [out.vt2Readings, test.truth.vt2],

@@ -85,7 +85,7 @@ export function fitBend(problem: BentProblem, confidence = 0.95): BentOutcome {
       df,
       kappa,
       coefficients: coefficients(fixed, unbent, weight),
-      edge: scan.bend < innerLow || scan.bend > innerHigh,
+      edge: scan.best === 0 || scan.best === GRID - 1 || scan.bend < innerLow || scan.bend > innerHigh,
       ...(rival === undefined ? {} : { rival }),
     },
   };

@@ -8,7 +8,10 @@
 import type { Breaths } from "../../kernel/breaths.js";
 
 /** What the fits read of a test's samples; `excluded` samples are passed over. */
-export type GasColumns = Pick<Breaths, "n" | "time" | "vo2" | "vco2" | "ve" | "petO2" | "petCO2" | "excluded">;
+export type GasColumns = Pick<
+  Breaths,
+  "n" | "time" | "vo2" | "vco2" | "ve" | "petO2" | "petCO2" | "heartRate" | "excluded"
+>;
 
 export interface Bins {
   readonly n: number;
@@ -21,6 +24,7 @@ export interface Bins {
   readonly veVco2: Float64Array;
   readonly petO2: Float64Array;
   readonly petCO2: Float64Array;
+  /** 1/min */ readonly heartRate: Float64Array;
 }
 
 export const BIN_S = 15;
@@ -41,6 +45,7 @@ export function binBreaths(breaths: GasColumns, fromS: number, toS: number, drop
   const airToCo2 = ratioSums(zeros);
   const endO2 = ratioSums(zeros);
   const endCo2 = ratioSums(zeros);
+  const beats = ratioSums(zeros);
   for (let i = 0; i < breaths.n; i++) {
     const t = breaths.time[i] as number;
     const o = breaths.vo2[i] as number;
@@ -56,6 +61,7 @@ export function binBreaths(breaths: GasColumns, fromS: number, toS: number, drop
     add(airToCo2, k, v, c);
     add(endO2, k, breaths.petO2[i] as number, 1);
     add(endCo2, k, breaths.petCO2[i] as number, 1);
+    add(beats, k, breaths.heartRate[i] as number, 1);
   }
   const kept: number[] = [];
   for (let k = 0; k <= last; k++) if ((count[k] as number) > 0) kept.push(k);
@@ -74,6 +80,7 @@ export function binBreaths(breaths: GasColumns, fromS: number, toS: number, drop
     veVco2: ratio(airToCo2),
     petO2: ratio(endO2),
     petCO2: ratio(endCo2),
+    heartRate: ratio(beats),
   };
 }
 

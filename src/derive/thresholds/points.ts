@@ -98,6 +98,8 @@ export interface Found {
   readonly vo2: number;
   readonly low: number;
   readonly high: number;
+  /** Of the F test of the bend. */
+  readonly probability: number;
 }
 export interface NotFound {
   readonly method: MethodName;
@@ -107,7 +109,7 @@ export type Reading = Found | NotFound;
 export const isFound = (reading: Reading): reading is Found => "vo2" in reading;
 
 /** Probability of the F test above which a bend is not claimed. */
-const ALPHA = 0.05;
+export const ALPHA = 0.05;
 
 /** The checks every method shares: interior minimum, F test, one minimum. Returns why not, or nothing. */
 export function refusal(fit: BentFit, what: string): string | undefined {
@@ -122,10 +124,15 @@ export function refusal(fit: BentFit, what: string): string | undefined {
 export const litres = (vo2: number): string => `${vo2.toFixed(2)} L/min`;
 
 /** The profile's interval, widened by the error of the axis at the bend. */
-export function withAxisError(points: Points, method: MethodName, at: number, low: number, high: number): Found {
+export function withAxisError(
+  points: Points,
+  method: MethodName,
+  fit: Pick<BentFit, "at" | "low" | "high" | "probability">,
+): Found {
+  const { at, low, high, probability } = fit;
   let nearest = 0;
   for (let i = 1; i < points.x.length; i++)
     if (Math.abs((points.x[i] as number) - at) < Math.abs((points.x[nearest] as number) - at)) nearest = i;
   const axis = 1.96 * (points.axis.se[nearest] as number);
-  return { method, vo2: at, low: at - Math.hypot(at - low, axis), high: at + Math.hypot(high - at, axis) };
+  return { method, vo2: at, low: at - Math.hypot(at - low, axis), high: at + Math.hypot(high - at, axis), probability };
 }

@@ -7,6 +7,7 @@
  * 3. The estimate is the weighted mean of the rest. The methods share breaths, so the interval does not shrink with
  *    their number: its arms are the weighted means of theirs, joined (root of squares) by the spread between them.
  */
+import type { FormulaInfo } from "../../kernel/formula.js";
 import { type Found, isFound, type MethodName, type Reading } from "./points.js";
 
 export interface Combined {
@@ -67,3 +68,47 @@ function weightedMedian(items: readonly (readonly [value: number, weight: number
   }
   return Number(sorted.at(-1)?.[0]);
 }
+
+/** Each value with the same half width; for the worked check. */
+function compute(halfWidth: number, ...values: number[]): number {
+  const names: readonly MethodName[] = ["V-slope", "VE/VO2", "end-tidal O2"];
+  const readings = values.map((vo2, i) => ({
+    method: names[i % names.length] as MethodName,
+    vo2,
+    low: vo2 - halfWidth,
+    high: vo2 + halfWidth,
+    probability: 0,
+  }));
+  return Number(combine(readings, 1)?.vo2);
+}
+
+export const info: FormulaInfo<number[], number> = {
+  id: "combined-threshold",
+  revision: 1,
+  title: "Threshold from several methods",
+  equation: "weighted mean of the methods whose interval holds the weighted median; weight 1/(half width)²",
+  inputs: {
+    "half width": { unit: "L/min", range: "of each method's 95 % interval" },
+    values: { unit: "L/min", range: "one a method" },
+  },
+  output: { unit: "L/min", decimals: 2 },
+  source: {
+    authors: "Gaskill SE, Ruby BC, Walker AJ, Sanchez OA, Serfass RC, Leon AS",
+    year: 2001,
+    title: "Validity and reliability of combining three methods to determine ventilatory threshold",
+    journal: "Med Sci Sports Exerc 33(11):1841–1848",
+    doi: "10.1097/00005768-200111000-00007",
+    where: "abstract: combining methods gives a determination more often; the weights and the rule are this project's",
+    verified: "seen",
+  },
+  compute,
+  checks: [
+    {
+      given: [0.1, 2.2, 2.24, 2.45],
+      expect: 2.22,
+      tolerance: 1e-9,
+      from: "by hand: 2.45 − 0.10 does not reach the median 2.24 and is left out; (2.20 + 2.24) / 2",
+    },
+    { given: [0.1, 2.2, 2.24, 2.28], expect: 2.24, tolerance: 1e-9, from: "by hand: mean of three that agree" },
+  ],
+};
