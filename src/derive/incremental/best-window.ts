@@ -3,7 +3,7 @@
  *
  *     mean of the kept samples that end in (t − w, t], for every sample time t; the highest counts
  *
- * A window slides by samples, not by blocks, and is judged only when kept samples fill at least 80 % of it, so that a
+ * A window slides by samples, not by blocks, and is judged only when kept samples fill at least two thirds of it, so that a
  * gap, a cough or a single breath never makes a peak. Every breath counts once, whatever its length.
  */
 import { type FormulaInfo, OutOfRange } from "../../kernel/formula.js";
@@ -25,7 +25,7 @@ export interface Channel {
 }
 
 /** Share of a window that kept samples must fill. */
-export const COVERAGE = 0.8;
+export const COVERAGE = 2 / 3;
 
 /** The best window inside (fromS, toS], or undefined where no window is filled. */
 export function bestWindow(c: Channel, fromS: number, toS: number, widthS: number): Window | undefined {
@@ -88,7 +88,12 @@ function covered(
 }
 
 /** Mean of a channel over a window found before, or undefined where kept samples do not fill it. */
-export function meanIn(c: Channel, fromS: number, toS: number): { mean: number; n: number } | undefined {
+export function meanIn(
+  c: Channel,
+  fromS: number,
+  toS: number,
+  share = COVERAGE,
+): { mean: number; n: number } | undefined {
   const { time, xs, excluded } = c;
   let sum = 0;
   let n = 0;
@@ -105,7 +110,7 @@ export function meanIn(c: Channel, fromS: number, toS: number): { mean: number; 
   }
   if (n === 0) return undefined;
   const seconds = covered(time, excluded, xs, first, last, fromS, Math.max(6, 3 * c.intervalS));
-  return seconds < COVERAGE * (toS - fromS) ? undefined : { mean: sum / n, n };
+  return seconds < share * (toS - fromS) ? undefined : { mean: sum / n, n };
 }
 
 function compute(stepS: number, widthS: number, ...values: number[]): number {
@@ -113,7 +118,7 @@ function compute(stepS: number, widthS: number, ...values: number[]): number {
   const xs = Float64Array.from(values);
   const channel = { time, xs, excluded: new Uint8Array(values.length), intervalS: stepS };
   const best = bestWindow(channel, 0, stepS * values.length, widthS);
-  if (best === undefined) throw new OutOfRange(info.id, "window", widthS, "windows that samples fill to 80 %");
+  if (best === undefined) throw new OutOfRange(info.id, "window", widthS, "windows that samples fill to two thirds");
   return best.mean;
 }
 
@@ -121,7 +126,7 @@ export const info: FormulaInfo<number[], number> = {
   id: "best-window",
   revision: 1,
   title: "Highest mean over a window",
-  equation: "highest mean of the samples in (t − w, t], windows filled to 80 % or more",
+  equation: "highest mean of the samples in (t − w, t], windows filled to two thirds or more",
   inputs: {
     step: { unit: "s", range: "time between samples" },
     window: { unit: "s", range: "at least one step" },
@@ -134,7 +139,7 @@ export const info: FormulaInfo<number[], number> = {
     year: 2020,
     title: "Progress update and challenges on VO2max testing and interpretation",
     journal: "Front Physiol 11:1070",
-    where: "averaging interval must be stated; effect 4 to 10 %. The 80 % rule is this project's",
+    where: "averaging interval must be stated; effect 4 to 10 %. The rule of two thirds is this project's",
     verified: "seen",
   },
   compute,

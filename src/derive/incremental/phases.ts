@@ -53,12 +53,19 @@ function runs(load: Float64Array, first: number, last: number, tolerance: number
   return out;
 }
 
+/** What the protocol says of the first stage: its work, and its length where there are stages. */
+export interface FirstStage {
+  readonly work: number;
+  readonly lengthS?: number;
+}
+
 /** Phases from the workload, or undefined where it shows no rise. `start` is the time the first sample began. */
 export function foundPhases(
   time: Float64Array,
   load: Float64Array,
   cadence: Float64Array,
   start: number,
+  first?: FirstStage,
 ): PhaseSpan[] | undefined {
   const n = load.length;
   let highest = 0;
@@ -69,9 +76,9 @@ export function foundPhases(
   const main = bouts.find((bout) => bout.highest >= 0.8 * highest);
   if (main === undefined) return undefined;
 
-  const first = startOfWork(time, load, main.from, 60);
-  const before = runs(load, first, main.to, 0.02 * highest);
-  const incremental = Math.min(afterWarmUp(before, time, at), main.to);
+  const begin = startOfWork(time, load, main.from, 60);
+  const before = runs(load, begin, main.to, 0.02 * highest);
+  const incremental = Math.min(startOfRise(before, load, time, at, first), main.to);
   if (!before.some((run) => run.from >= incremental && run.load > (load[incremental] as number) + 0.02 * highest))
     return undefined; // constant work, no increments
 
@@ -79,7 +86,7 @@ export function foundPhases(
   const add = (phase: Phase, fromS: number, toS: number) => {
     if (toS > fromS) spans.push({ phase, fromS, toS });
   };
-  let pedalling = first;
+  let pedalling = begin;
   while (pedalling > 0 && (cadence[pedalling - 1] as number) > 20) pedalling--;
   add("rest", start, at(pedalling));
   add("warm-up", at(pedalling), at(incremental));
@@ -128,20 +135,45 @@ function hardBouts(time: Float64Array, load: Float64Array, above: number, pauseS
   return out;
 }
 
-/** The sample the increments begin at: a first stretch that is much longer than the usual one is the warm-up. */
-function afterWarmUp(all: readonly Run[], time: Float64Array, at: (i: number) => number): number {
+/** The sample the increments begin at: by the protocol's first stage, else after a first stretch longer than the usual. */
+function startOfRise(
+  all: readonly Run[],
+  load: Float64Array,
+  time: Float64Array,
+  at: (i: number) => number,
+  first: FirstStage | undefined,
+): number {
   const [head, ...rest] = all;
   if (head === undefined) return 0;
   const length = (run: Run) => (time[run.to] as number) - at(run.from);
+  // In a smooth rise the first stretch runs on until 2 % are gained: step back to where it left its level.
+  const leaves = (run: Run) => {
+    let i = run.to + 1;
+    const level = load[run.from] as number;
+    while (i > run.from + 1 && (load[i - 1] as number) > level + 1e-9 && (load[i - 1] as number) <= (load[i] as number))
+      i--;
+    return i;
+  };
   const falls = rest.findIndex(
     (run, i) => run.load > 0 && run.load < 0.9 * (rest[i - 1] ?? head).load && i < rest.length / 2,
   );
   if (falls >= 0) return (rest[falls] as Run).from; // a warm-up harder than the first stage
+  if (first !== undefined) {
+    const stage = all.find((run) => run.load >= first.work * 0.98);
+    if (stage !== undefined) {
+      if (first.lengthS === undefined) return length(stage) >= 45 ? leaves(stage) : stage.from;
+      if (length(stage) < 1.3 * first.lengthS) return stage.from;
+      const from = (time[stage.to] as number) - first.lengthS; // the warm-up was at the first stage's load
+      let i = stage.from;
+      while (i < stage.to && at(i) < from - 1) i++;
+      return i;
+    }
+  }
   const middle = rest
     .slice(0, -1)
     .map(length)
     .sort((a, b) => a - b);
   const usual = middle[middle.length >> 1];
   if (usual === undefined || length(head) < 1.6 * usual || length(head) < 45) return head.from;
-  return head.to + 1;
+  return leaves(head);
 }

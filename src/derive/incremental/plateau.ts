@@ -20,7 +20,7 @@ export interface Plateau {
   readonly observed: number;
   readonly expected: number;
   readonly ratio: number;
-  /** Standard error of the ratio, from the noise of the samples. */
+  /** Standard error of the ratio, from the noise of the samples and the error of the slope. */
   readonly ratioSe: number;
   readonly apartS: number;
   readonly verdict: "plateau" | "no plateau" | "cannot tell";
@@ -28,6 +28,8 @@ export interface Plateau {
 
 /** One-sided 95 % point of the normal distribution: how sure a plateau must be before it is claimed. */
 const SURE = 1.645;
+/** Largest standard error of the submaximal slope, as a share of it: this project's choice. */
+const LARGEST_SLOPE_ERROR = 0.2;
 
 export function plateauOf(
   test: Prepared,
@@ -56,6 +58,8 @@ export function plateauOf(
     return { because: "the submaximal part is too short for a line of uptake on work" };
   if (Math.max(...x) - Math.min(...x) <= 1e-6) return { because: "work did not rise in the submaximal part" };
   const line = fitLine(x, y);
+  if (line.slope > 0 && line.slopeSe > LARGEST_SLOPE_ERROR * line.slope)
+    return { because: "the submaximal line of uptake on work is too uncertain to foretell a rise" };
 
   let last = span.toS;
   for (let i = b.n - 1; i >= 0; i--)
@@ -69,7 +73,10 @@ export function plateauOf(
   );
   const uptake = channelOf(test, "vo2");
   const work = { ...uptake, xs: felt };
-  const at = (end: number) => ({ o2: meanIn(uptake, end - width, end), load: meanIn(work, end - width, end) });
+  const at = (end: number) => ({
+    o2: meanIn(uptake, end - width, end, 0.5),
+    load: meanIn(work, end - width, end, 0.5),
+  });
   const now = at(last);
   const then = at(last - apartS);
   if (!now.o2 || !then.o2 || !now.load || !then.load)
@@ -80,7 +87,8 @@ export function plateauOf(
   try {
     const ratio = halfExpectedRise(line.slope, workRise, observed);
     const expected = line.slope * workRise;
-    const ratioSe = (noise * Math.sqrt(1 / now.o2.n + 1 / then.o2.n)) / expected;
+    // Both the observed and the expected rise are uncertain: the one by breath noise, the other by the fitted slope.
+    const ratioSe = Math.hypot((noise * Math.sqrt(1 / now.o2.n + 1 / then.o2.n)) / expected, line.slopeSe / line.slope);
     const low = compareAtDecimals(ratio, PLATEAU_SHARE, 2) <= 0;
     const verdict = !low ? "no plateau" : ratio + SURE * ratioSe < 1 ? "plateau" : "cannot tell";
     return { plateau: { slope: line.slope, workRise, observed, expected, ratio, ratioSe, apartS, verdict } };

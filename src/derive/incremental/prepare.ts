@@ -3,15 +3,16 @@
  * samples marked. Pure; the same visit gives the same Prepared.
  */
 import { type Breaths, PHASES, type Phase } from "../../kernel/breaths.js";
+import type { IncrementalProtocol } from "../../kernel/generated/session.js";
 import type { Visit } from "../../kernel/visit.js";
 import type { RawLevel } from "../gas/exchange.js";
 import { blankDead, type Excluded, impossibleValues, oddBreaths, timeFaults } from "./clean.js";
 import type { DeadRun } from "./dead-channel.js";
 import { fromSeries } from "./from-series.js";
 import { fromBags, fromStages } from "./from-typed.js";
-import { foundPhases, type PhaseSpan, statedPhases } from "./phases.js";
+import { type FirstStage, foundPhases, type PhaseSpan, statedPhases } from "./phases.js";
 import { hasValues, type Samples } from "./samples.js";
-import { prescribed, type WorkUnit, workOf } from "./workload.js";
+import { costOfSpeed, prescribed, type WorkUnit, workOf } from "./workload.js";
 
 export interface Gap {
   readonly fromS: number;
@@ -73,7 +74,9 @@ export function prepareOrSay(visit: Visit): Preparation {
   const end = lastTime(columns.time, excluded);
   const typed = samples.level === "stage means" || (block.series === undefined && stated === undefined);
   const found =
-    stated === undefined && !typed ? foundPhases(columns.time, work.load, columns.cadence, startS) : undefined;
+    stated === undefined && !typed
+      ? foundPhases(columns.time, work.load, columns.cadence, startS, firstStage(block.protocol, work.unit))
+      : undefined;
   const spans =
     stated !== undefined
       ? statedPhases(stated, startS, end)
@@ -123,6 +126,16 @@ function samplesOf(visit: Visit): Samples | { because: string } | undefined {
   if (block?.bags !== undefined) return fromBags(block.bags, visit);
   if (block?.stages !== undefined) return fromStages(block.stages, block);
   return undefined;
+}
+
+/** Work of the protocol's first stage, where it says so. */
+function firstStage(protocol: IncrementalProtocol | undefined, unit: WorkUnit): FirstStage | undefined {
+  if (protocol === undefined) return undefined;
+  const { speed, grade, power } = prescribed(protocol, 0);
+  const work = unit === "W" ? power : costOfSpeed(speed, grade);
+  if (!(work > 0)) return undefined;
+  const lengthS = protocol.stages?.[0].duration_s ?? (protocol.kind === "ramp" ? undefined : protocol.stage_length_s);
+  return lengthS === undefined ? { work } : { work, lengthS };
 }
 
 /** Usual step between samples and the moment the first one began. */
