@@ -19,7 +19,7 @@ import { changeOf, nothingKnown, quantity, visit } from "../compare/visits.js";
 import { type Chance, chance } from "../generator/random.js";
 
 const CV = 0.05;
-const GAIN = Math.log(1.1);
+export const TEN_PERCENT = Math.log(1.1);
 
 interface Setting {
   readonly name: string;
@@ -68,10 +68,10 @@ const uptake: Setting = {
   error: { share: CV },
   known: () => published("vo2_peak_per_mass", 100 * CV, 44),
 };
-const ownUptake: Setting = {
+export const OWN_UPTAKE: Setting = {
   ...uptake,
   name: "CV 5 %, the laboratory's own 12 pairs",
-  known: own(() => ownUptake, 45, 6, 12),
+  known: own(() => OWN_UPTAKE, 45, 6, 12),
 };
 const pressure: Setting = {
   name: "5.6 mmHg, the laboratory's own 20 pairs",
@@ -79,19 +79,19 @@ const pressure: Setting = {
   error: { amount: 5.6 },
   known: own(() => pressure, 128, 12, 20),
 };
-const SETTINGS: readonly Setting[] = [
+export const SETTINGS: readonly Setting[] = [
   {
     ...uptake,
     name: "CV 5 %, published error taken as known",
     known: () => published("vo2_peak_per_mass", 100 * CV, "known"),
   },
   uptake,
-  ownUptake,
+  OWN_UPTAKE,
   pressure,
-  { ...ownUptake, name: "CV 5 %, own 12 pairs, two tests averaged at each visit", tests: 2 },
+  { ...OWN_UPTAKE, name: "CV 5 %, own 12 pairs, two tests averaged at each visit", tests: 2 },
 ];
 /** What goes wrong when the error in use is too small: shown, not hidden. */
-const UNDERSTATED: Setting = { ...uptake, name: "CV 7 % believed to be 5 %", error: { share: 0.07 } };
+export const UNDERSTATED: Setting = { ...uptake, name: "CV 7 % believed to be 5 %", error: { share: 0.07 } };
 
 function onePair(
   setting: Setting,
@@ -166,12 +166,12 @@ export function reliabilityStudy(
   for (let i = 0; i < pairs; i++) {
     const truth = someone(setting, lucky);
     const by = gain(lucky);
-    const change = onePair(setting, truth, truth * Math.exp(by), lucky, (before) => before * Math.expm1(GAIN));
+    const change = onePair(setting, truth, truth * Math.exp(by), lucky, (before) => before * Math.expm1(TEN_PERCENT));
     const printed = change.chances?.higher as number;
     const bin = bins[Math.min(9, Math.floor(printed / 10))] as (typeof bins)[number];
     bin.n++;
     bin.sum += printed;
-    if (by >= GAIN) bin.hits++;
+    if (by >= TEN_PERCENT) bin.hits++;
   }
   return bins.map((bin, i) => ({
     printed: `${10 * i} to ${10 * (i + 1)}`,
@@ -195,10 +195,16 @@ export function exactGainStudy(setting: Setting, pairs: number, seed: number) {
   let held = 0;
   for (let i = 0; i < pairs; i++) {
     const truth = someone(setting, lucky);
-    const change = onePair(setting, truth, truth * Math.exp(GAIN), lucky, (before) => before * Math.expm1(GAIN));
+    const change = onePair(
+      setting,
+      truth,
+      truth * Math.exp(TEN_PERCENT),
+      lucky,
+      (before) => before * Math.expm1(TEN_PERCENT),
+    );
     printed.push(change.chances?.higher as number);
     if (change.verdict === "higher, beyond error") claimed++;
-    const gain = change.before * Math.expm1(GAIN);
+    const gain = change.before * Math.expm1(TEN_PERCENT);
     if ((change.low as number) <= gain && (change.high as number) >= gain) held++;
   }
   const rows: ExceedanceRow[] = [5, 10, 20, 30, 40, 50, 60, 70, 80, 90, 95].map((p) => ({
@@ -215,9 +221,16 @@ export function study(pairs: number, seed = 20260302) {
     pairs,
     noTrueChange: SETTINGS.map((setting, i) => falseAlarmStudy(setting, pairs, seed + i)),
     understatedError: falseAlarmStudy(UNDERSTATED, pairs, seed + 50),
-    tenPercentGain: exactGainStudy(ownUptake, pairs, seed + 100),
-    gainsOfEverySize: reliabilityStudy(ownUptake, pairs, seed + 200, (lucky) => GAIN + lucky.between(-0.35, 0.35)),
-    noneOrTenPercent: reliabilityStudy(ownUptake, pairs, seed + 300, (lucky) => (lucky.happens(0.5) ? GAIN : 0)),
+    tenPercentGain: exactGainStudy(OWN_UPTAKE, pairs, seed + 100),
+    gainsOfEverySize: reliabilityStudy(
+      OWN_UPTAKE,
+      pairs,
+      seed + 200,
+      (lucky) => TEN_PERCENT + lucky.between(-0.35, 0.35),
+    ),
+    noneOrTenPercent: reliabilityStudy(OWN_UPTAKE, pairs, seed + 300, (lucky) =>
+      lucky.happens(0.5) ? TEN_PERCENT : 0,
+    ),
   };
 }
 
