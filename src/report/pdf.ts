@@ -1,8 +1,10 @@
 /**
  * Finishes a PDF as Chromium prints it, so that the same report gives the same bytes: dates become the visit's, node
- * numbers are counted from one, and an update at the end adds who and what the document is (title, client, visit,
- * digest of the results) as document information and as XMP. The printed pages themselves are not touched.
+ * names are counted from one, and the file says who and what it is (title, client, visit, digest of the results) as
+ * document information and as XMP. The printed pages themselves are not touched.
  */
+import { PdfError, readPdfObjects, writePdf } from "./pdf-objects.js";
+
 export interface PdfFacts {
   readonly title: string;
   readonly client: string;
@@ -14,56 +16,29 @@ export interface PdfFacts {
   readonly laboratory: string;
 }
 
-export class PdfError extends Error {
-  constructor(reason: string) {
-    super(`the printed PDF has an unexpected shape: ${reason}`);
-    this.name = "PdfError";
-  }
+export function finishPdf(printed: Uint8Array, facts: PdfFacts): Uint8Array {
+  const { objects, root, info, size } = readPdfObjects(Buffer.from(printed).toString("latin1"));
+  const catalog = objects.get(root);
+  if (catalog === undefined || !/^<<[\s\S]*>>$/.test(catalog)) throw new PdfError("no catalog");
+  const nodes = new Map<string, string>();
+  const steady = (content: string): string =>
+    content.endsWith("endstream") ? content : content.replace(/\(node\d{8}\)/g, (node) => numbered(node, nodes));
+  const xmp = Buffer.from(metadata(facts), "utf8");
+  const all = new Map([...objects].map(([number, content]) => [number, steady(content)]));
+  all.set(info, `<<${information(facts)}>>`);
+  all.set(root, `${steady(catalog).slice(0, -2)}\n/Metadata ${size} 0 R>>`);
+  all.set(size, `<</Type/Metadata/Subtype/XML/Length ${xmp.length}>>\nstream\n${xmp.toString("latin1")}\nendstream`);
+  return writePdf({ objects: all, root, info, size: size + 1 }, facts.digest.slice(0, 32).padEnd(32, "0"));
 }
 
-export function finishPdf(printed: Uint8Array, facts: PdfFacts): Uint8Array {
-  const text = steady(Buffer.from(printed).toString("latin1"), facts);
-  const trailer =
-    /trailer\s*<<\/Size (\d+)\s*\/Root (\d+) 0 R\s*\/Info (\d+) 0 R>>\s*startxref\s+(\d+)\s+%%EOF\s*$/.exec(text);
-  if (!trailer) throw new PdfError("no trailer with root and information");
-  const [size, root, info, previous] = trailer.slice(1).map(Number) as [number, number, number, number];
-  const catalog = new RegExp(`\\n${root} 0 obj\\s*<<([\\s\\S]*?)>>\\s*endobj`).exec(text)?.[1];
-  if (catalog === undefined) throw new PdfError("no catalog");
-
-  const xmp = Buffer.from(metadata(facts), "utf8");
-  const objects: readonly (readonly [number, string])[] = [
-    [info, `<<${information(facts)}>>`],
-    [root, `<<${catalog}\n/Metadata ${size} 0 R>>`],
-    [size, `<</Type /Metadata\n/Subtype /XML\n/Length ${xmp.length}>>\nstream\n${xmp.toString("latin1")}\nendstream`],
-  ];
-  let body = text.endsWith("\n") ? text : `${text}\n`;
-  const entries: string[] = [];
-  for (const [number, content] of objects) {
-    entries.push(`${number} 1\n${String(body.length).padStart(10, "0")} 00000 n \n`);
-    body += `${number} 0 obj\n${content}\nendobj\n`;
-  }
-  const id = facts.digest.slice(0, 32).padEnd(32, "0");
-  const update = `xref\n${entries.join("")}trailer\n<</Size ${size + 1}\n/Root ${root} 0 R\n/Info ${info} 0 R\n/Prev ${previous}\n/ID [<${id}> <${id}>]>>\nstartxref\n${body.length}\n%%EOF\n`;
-  return Uint8Array.from(Buffer.from(body + update, "latin1"));
+/** Node names come from a counter of the browser: count them from one in each document. */
+function numbered(node: string, nodes: Map<string, string>): string {
+  const known = nodes.get(node) ?? `(node${String(nodes.size + 1).padStart(8, "0")})`;
+  nodes.set(node, known);
+  return known;
 }
 
 const pdfDate = (iso: string): string => `D:${iso.replaceAll("-", "")}000000+00'00'`;
-
-/** Replaces what differs between two prints of one document by text of the same length, so that offsets still hold. */
-function steady(text: string, facts: PdfFacts): string {
-  const nodes = new Map<string, string>();
-  return text
-    .replace(/\/(CreationDate|ModDate) \(D:[^)]*\)/g, (found, key: string) => {
-      const dated = `/${key} (${pdfDate(facts.visit)})`;
-      if (dated.length !== found.length) throw new PdfError(`a date of another length: ${found}`);
-      return dated;
-    })
-    .replace(/\(node(\d{8})\)/g, (_, node: string) => {
-      const known = nodes.get(node) ?? String(nodes.size + 1).padStart(8, "0");
-      nodes.set(node, known);
-      return `(node${known})`;
-    });
-}
 
 /** Any text as a PDF string: UTF-16 with its mark, in hexadecimal. */
 function pdfText(text: string): string {
