@@ -26,8 +26,9 @@ export interface Plateau {
   readonly verdict: "plateau" | "no plateau" | "cannot tell";
 }
 
-/** One-sided 95 % point of the normal distribution: how sure a plateau must be before it is claimed. */
-const SURE = 1.645;
+/** How many standard errors a rise must lie below the expected one before a plateau is claimed (about 97.5 %). */
+const SURE = 1.96;
+const WALKS_BELOW_KM_H = 7;
 /** Largest standard error of the submaximal slope, as a share of it: this project's choice. */
 const LARGEST_SLOPE_ERROR = 0.2;
 
@@ -50,11 +51,13 @@ export function plateauOf(
     const t = b.time[i] as number;
     if (b.excluded[i] !== 0 || !(t > from && t <= to)) continue;
     if (Number.isNaN(b.vo2[i] as number) || Number.isNaN(felt[i] as number)) continue;
+    if (test.running && (b.speed[i] as number) < WALKS_BELOW_KM_H) continue; // another gait, another line
     x.push(felt[i] as number);
     y.push(b.vo2[i] as number);
   }
+  const spanned = test.breathByBreath ? x.length * test.intervalS : to - from;
   const fewest = test.breathByBreath ? 30 : 4;
-  if (x.length < fewest || to - from < 120)
+  if (x.length < fewest || to - from < 120 || spanned < 90)
     return { because: "the submaximal part is too short for a line of uptake on work" };
   if (Math.max(...x) - Math.min(...x) <= 1e-6) return { because: "work did not rise in the submaximal part" };
   const line = fitLine(x, y);

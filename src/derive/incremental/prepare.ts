@@ -12,7 +12,7 @@ import { fromSeries } from "./from-series.js";
 import { fromBags, fromStages } from "./from-typed.js";
 import { type FirstStage, foundPhases, type PhaseSpan, statedPhases } from "./phases.js";
 import { hasValues, type Samples } from "./samples.js";
-import { costOfSpeed, prescribed, type WorkUnit, workOf } from "./workload.js";
+import { costOfSpeed, prescribed, type Work, type WorkUnit, workOf } from "./workload.js";
 
 export interface Gap {
   readonly fromS: number;
@@ -32,6 +32,8 @@ export interface Prepared {
   /** External work as one number a sample, for finding rises: W or the mL/kg/min the metabolic equations give. */
   readonly work: Float64Array;
   readonly workUnit: WorkUnit;
+  /** A treadmill test that went on to running. */
+  readonly running: boolean;
   readonly dead: readonly DeadRun[];
   readonly excluded: readonly Excluded[];
   readonly gaps: readonly Gap[];
@@ -75,7 +77,7 @@ export function prepareOrSay(visit: Visit): Preparation {
   const typed = samples.level === "stage means" || (block.series === undefined && stated === undefined);
   const found =
     stated === undefined && !typed
-      ? foundPhases(columns.time, work.load, columns.cadence, startS, firstStage(block.protocol, work.unit))
+      ? foundPhases(columns.time, work.load, columns.cadence, startS, firstStage(block.protocol, work))
       : undefined;
   const spans =
     stated !== undefined
@@ -108,6 +110,7 @@ export function prepareOrSay(visit: Visit): Preparation {
       phasesFrom,
       work: work.load,
       workUnit: work.unit,
+      running: work.running,
       dead,
       excluded: list,
       gaps: timed && !typed ? gapsIn(time, excluded, intervalS) : [],
@@ -129,10 +132,10 @@ function samplesOf(visit: Visit): Samples | { because: string } | undefined {
 }
 
 /** Work of the protocol's first stage, where it says so. */
-function firstStage(protocol: IncrementalProtocol | undefined, unit: WorkUnit): FirstStage | undefined {
+function firstStage(protocol: IncrementalProtocol | undefined, trace: Work): FirstStage | undefined {
   if (protocol === undefined) return undefined;
   const { speed, grade, power } = prescribed(protocol, 0);
-  const work = unit === "W" ? power : costOfSpeed(speed, grade);
+  const work = trace.unit === "W" ? power : costOfSpeed(speed, grade, trace.running);
   if (!(work > 0)) return undefined;
   const lengthS = protocol.stages?.[0].duration_s ?? (protocol.kind === "ramp" ? undefined : protocol.stage_length_s);
   return lengthS === undefined ? { work } : { work, lengthS };

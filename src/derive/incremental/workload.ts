@@ -8,19 +8,23 @@ import { hasValues } from "./samples.js";
 
 export type WorkUnit = "W" | "mL/kg/min" | "none";
 
+/** A test that goes faster than this is one of running; its walked part is read on the running line too. */
+const RUNS_ABOVE_KM_H = 8.5;
+
 /**
  * mL/kg/min above rest (ACSM metabolic equations: walking 0.1·S + 1.8·S·G, running 0.2·S + 0.9·S·G, S in m/min, G a
- * fraction). Walking up to 7.2 km/h, running above.
+ * fraction). One equation for the whole test, so that the change of gait makes no step in the work.
  */
-export function costOfSpeed(speedKmH: number, gradePct: number): number {
+export function costOfSpeed(speedKmH: number, gradePct: number, running: boolean): number {
   const s = speedKmH / 0.06;
   const g = (Number.isNaN(gradePct) ? 0 : gradePct) / 100;
-  return speedKmH <= 7.2 ? 0.1 * s + 1.8 * s * g : 0.2 * s + 0.9 * s * g;
+  return running ? 0.2 * s + 0.9 * s * g : 0.1 * s + 1.8 * s * g;
 }
 
 export interface Work {
   readonly unit: WorkUnit;
   readonly load: Float64Array;
+  readonly running: boolean;
 }
 
 /** Missing moments keep the load before them: an ergometer holds its load until it is told another. */
@@ -28,14 +32,16 @@ export function workOf(power: Float64Array, speed: Float64Array, grade: Float64A
   const n = power.length;
   const load = new Float64Array(n).fill(Number.NaN);
   const unit: WorkUnit = power.some((x) => x > 0) ? "W" : hasValues(speed) ? "mL/kg/min" : "none";
-  if (unit === "none") return { unit, load };
+  let running = false;
+  if (unit === "mL/kg/min") for (let i = 0; i < n; i++) running ||= (speed[i] as number) > RUNS_ABOVE_KM_H;
+  if (unit === "none") return { unit, load, running };
   let last = Number.NaN;
   for (let i = 0; i < n; i++) {
-    const here = unit === "W" ? (power[i] as number) : costOfSpeed(speed[i] as number, grade[i] as number);
+    const here = unit === "W" ? (power[i] as number) : costOfSpeed(speed[i] as number, grade[i] as number, running);
     if (!Number.isNaN(here)) last = here;
     load[i] = last;
   }
-  return { unit, load };
+  return { unit, load, running };
 }
 
 export interface Load {
