@@ -129,17 +129,17 @@ export const words = {
       ? `did you mean ${quote(near)}? Change the column in lab.yaml to that`
       : "correct the column in lab.yaml, or header_row if the headers stand on another line",
   }),
+  csvNoHeader: (wanted: readonly string[], headers: readonly string[]): Words => ({
+    found: `none of the columns ${wanted.slice(0, 6).map(quote).join(", ")}; the line has ${headers.slice(0, 6).map(quote).join(", ")}${headers.length > 6 ? `, and ${headers.length - 6} more` : ""}`,
+    expected: "the headers that columns: of this instrument in lab.yaml names",
+    why: "without them nothing of the file can be read",
+    fix: "correct header_row or delimiter of this instrument in lab.yaml, or name the instrument that wrote the file",
+  }),
   csvHeaderTwice: (header: string): Words => ({
     found: `two columns ${quote(header)}`,
     expected: "one",
     why: "it cannot be told which of them is meant",
     fix: "rename one of the two headers in the file",
-  }),
-  csvNoColumns: (instrument: string): Words => ({
-    found: `no columns mapping for ${instrument}`,
-    expected: "columns: in lab.yaml",
-    why: "without it nobody knows which column holds what, in which unit",
-    fix: `add columns: to ${instrument} in lab.yaml`,
   }),
   csvRowLength: (cells: number, headers: number, more: number, commas: boolean): Words => ({
     found: `${plural(cells, "cell")}${also(more, "row")}`,

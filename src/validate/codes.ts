@@ -55,11 +55,12 @@ export const codes = {
   "consent-after-visit": "The visit took place before the client's consent, or after its withdrawal.",
   "same-visit-twice": "Two visits of a client on one day have one label.",
   "pressure-altitude": "Barometric pressure does not fit the altitude of the laboratory.",
-  "series-path": "A file name leads out of the visit's folder.",
+  "series-path": "A file name leads out of the folder it is meant for.",
   "series-missing": "A CSV that the session names is not there.",
   "unknown-instrument": "An instrument is not in lab.yaml.",
   "instrument-without-columns": "An instrument whose CSV is used has no columns mapping.",
   "gas-condition-missing": "A volume has no gas condition.",
+  "unknown-measure": "A measure is named that does not exist.",
   "looks-personal": "A text looks as if it held a name, an address or a number of a person.",
 } as const;
 

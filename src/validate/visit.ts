@@ -3,11 +3,10 @@
  * Warnings come with a visit; any error and there is none.
  */
 import type { Diagnostic } from "../kernel/diagnostic.js";
-import type { Document, Part, Path } from "../kernel/document.js";
+import type { Document, Path } from "../kernel/document.js";
 import type { Client } from "../kernel/generated/client.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Session } from "../kernel/generated/session.js";
-import { nearest } from "../kernel/near.js";
 import type { Series } from "../kernel/series.js";
 import type { Visit } from "../kernel/visit.js";
 import { decimalAge } from "./calendar.js";
@@ -17,20 +16,10 @@ import type { Code } from "./codes.js";
 import { confirmedFaults } from "./confirmed.js";
 import { dateFaults, folderFaults, pressureFaults } from "./cross.js";
 import { documentFaults } from "./faults.js";
-import { fileNameFault } from "./file-name.js";
+import { laboratoryFaults, measureFaults } from "./named.js";
 import { personalFaults } from "./privacy.js";
-import { references } from "./references.js";
-import { type Words, words } from "./words.js";
-
-type InstrumentEntry = NonNullable<Laboratory["instruments"]>[string];
-
-/** How a raw file becomes a series; read/ has it, and pipeline.ts hands it over. */
-export type ReadSeries = (
-  name: string,
-  content: string | Uint8Array,
-  mapping: InstrumentEntry,
-  path: string,
-) => { readonly series?: Series; readonly diagnostics: readonly Diagnostic[] };
+import { type ReadSeries, seriesOf } from "./series-files.js";
+import { words } from "./words.js";
 
 export interface VisitTexts {
   readonly lab: Document;
@@ -58,10 +47,15 @@ export function validateDocument(kind: DocumentKind, document: Document, checker
       : [
           ...documentFaults(document, checker.check(kind, document.value), checker),
           ...confirmedFaults(document),
-          ...(kind === "laboratory" ? gasConditionFaults(document) : personalFaults(document)),
+          ...contentFaults(kind, document),
         ];
   remembered.set(document, faults);
   return faults;
+}
+/** What no schema can say about a file by itself. */
+function contentFaults(kind: DocumentKind, document: Document): readonly Diagnostic[] {
+  if (kind === "laboratory") return laboratoryFaults(document);
+  return kind === "client" ? [...measureFaults(document), ...personalFaults(document)] : personalFaults(document);
 }
 const remembered = new WeakMap<Document, readonly Diagnostic[]>();
 
@@ -84,7 +78,7 @@ export function validateVisit(texts: VisitTexts, checker: Checker, readSeries: R
     const { line } = document.place(path);
     return diagnostics.some((d) => d.at.file === document.file && d.at.line === line);
   }
-  const { series, faults } = readAll(texts, hasError(validateDocument("laboratory", lab, checker)), readSeries);
+  const { series, faults } = seriesOf(texts, hasError(validateDocument("laboratory", lab, checker)), readSeries);
   diagnostics.push(...faults);
   const sorted = inOrder(withoutRepeats(diagnostics), [lab.file, client?.file ?? "", session.file]);
   if (client === undefined || hasError(sorted)) return { diagnostics: sorted };
@@ -125,61 +119,6 @@ function clientMissing(session: Document): Diagnostic {
     at: session.place(["client"]),
     ...words.unknownClient(String(id ?? ""), file),
   };
-}
-
-/** Reads every raw file the session names. Faults of the laboratory's file are not repeated here. */
-function readAll(texts: VisitTexts, labIsFaulty: boolean, readSeries: ReadSeries) {
-  const { session, lab, seriesTexts } = texts;
-  const series: Record<string, Series> = {};
-  const faults: Diagnostic[] = [];
-  const report = (code: Code, path: Path, why: Words, part: Part = "value") =>
-    faults.push({ code, severity: "error", at: session.place(path, part), ...why });
-  const instruments = ((lab.value as Laboratory | undefined)?.instruments ?? {}) as Record<string, InstrumentEntry>;
-  const known = lab.value === undefined ? undefined : Object.keys(instruments);
-  const named = references(session.value);
-  for (const { instrument, path } of named.instruments)
-    if (known !== undefined && !known.includes(instrument))
-      report("unknown-instrument", path, words.unknownInstrument(instrument, known, nearest(instrument, known)));
-  const folder = session.file.split("/").slice(0, -1).join("/");
-  for (const { file, instrument, path } of named.series) {
-    const fault = fileNameFault(file);
-    const content = Object.hasOwn(seriesTexts, file) ? seriesTexts[file] : undefined;
-    if (fault !== undefined) report("series-path", [...path, "series"], words.seriesPath(file, fault));
-    else if (content === undefined)
-      report("series-missing", [...path, "series"], words.seriesMissing(file, nearest(file, texts.folder ?? [])));
-    else if (instrument === undefined)
-      report("missing-companion", [...path, "series"], words.noInstrument(file), "key");
-    else if (Object.hasOwn(instruments, instrument) && series[file] === undefined) {
-      const entry = instruments[instrument] as InstrumentEntry;
-      if (entry?.columns === undefined) {
-        if (!labIsFaulty)
-          report("instrument-without-columns", [...path, "instrument"], words.noColumns(instrument, file));
-      } else if (!labIsFaulty) {
-        const reading = readSeries(file, content, entry, folder ? `${folder}/${file}` : file);
-        faults.push(...reading.diagnostics);
-        if (reading.series) series[file] = reading.series;
-      }
-    }
-  }
-  return { series, faults };
-}
-
-/** Volumes whose gas condition lab.yaml does not state. */
-function gasConditionFaults(lab: Document): Diagnostic[] {
-  const instruments = (lab.value as Laboratory | null)?.instruments;
-  const found: Diagnostic[] = [];
-  for (const [key, entry] of Object.entries(instruments ?? {}))
-    for (const [channel, column] of Object.entries(entry?.columns ?? {})) {
-      const isVolume = /ventilation|volume/.test(channel);
-      if (isVolume && typeof column === "object" && column !== null && !("condition" in column))
-        found.push({
-          code: "gas-condition-missing" satisfies Code,
-          severity: "warning",
-          at: lab.place(["instruments", key, "columns", channel], "key"),
-          ...words.gasConditionMissing(channel),
-        });
-    }
-  return found;
 }
 
 /**

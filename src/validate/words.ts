@@ -211,11 +211,11 @@ export const words = {
     why: "results of the two could not be told apart",
     fix: "give one of them another label, in the file and in the folder's name",
   }),
-  seriesPath: (name: string, fault: string): Words => ({
+  seriesPath: (name: string, fault: string, folder = "the visit's folder"): Words => ({
     found: show(name),
-    expected: "the name of a file in the visit's folder",
+    expected: `the name of a file in ${folder}`,
     why: `${fault}; a record must be whole when its folder is archived`,
-    fix: "copy the file into the visit's folder and write its bare name",
+    fix: `copy the file into ${folder} and write its name from there`,
   }),
   seriesMissing: (name: string, near?: string): Words => ({
     found: `no file ${show(name)} in the visit's folder`,
@@ -240,6 +240,12 @@ export const words = {
     expected: "instrument: with the key of an instrument in lab.yaml",
     why: "its columns mapping says what the file holds",
     fix: "add instrument: beside series:",
+  }),
+  unknownMeasure: (id: string, near?: string): Words => ({
+    found: `the measure ${show(id)}`,
+    expected: "the id of a measure, as results.yaml writes it (vo2_peak_per_mass)",
+    why: "a measure that is not known is never followed up",
+    ...(near ? { fix: `did you mean ${near}?` } : {}),
   }),
   gasConditionMissing: (channel: string): Words => ({
     found: `${channel} without condition`,

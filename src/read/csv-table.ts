@@ -1,0 +1,76 @@
+/** Finds the table in a CSV: which delimiter, which line of headers, which rows hold data. */
+import { nearest } from "../kernel/near.js";
+import { type Rows, splitCsv, splitLines } from "./csv.js";
+import type { FaultList } from "./csv-faults.js";
+import type { Columns, SeriesMapping } from "./series-mapping.js";
+import { words } from "./words.js";
+
+/** The stated delimiter, or the one that splits the header line into the most mapped headers (then into most cells). */
+export function delimiterOf(text: string, mapping: SeriesMapping, columns: Columns, headerRow: number): string {
+  if (mapping.delimiter !== undefined) return mapping.delimiter === "tab" ? "\t" : mapping.delimiter;
+  const wanted = new Set(columns.flatMap(([, c]) => c.column));
+  const header = splitLines(text.slice(0, 100_000))[headerRow - 1] ?? "";
+  let best = ",";
+  let most = -1;
+  for (const candidate of [",", ";", "\t", "|"]) {
+    const cells = splitCsv(header, candidate).rows[0] ?? [];
+    const score = 1000 * cells.filter((c) => wanted.has(c.trim())).length + cells.length;
+    if (score > most) {
+      best = candidate;
+      most = score;
+    }
+  }
+  return best;
+}
+
+/** Positions of the rows that hold data: blank ones are passed over, those of the wrong length are faults. */
+export function dataRows(split: Rows, first: number, width: number, delimiter: string, faults: FaultList): number[] {
+  const kept: number[] = [];
+  for (let r = first; r < split.rows.length; r++) {
+    const row = split.rows[r] ?? [];
+    if (row.length === 1 && (row[0] ?? "").trim() === "") continue;
+    if (row.length === width || (row.length > width && row.slice(width).every((c) => c.trim() === ""))) {
+      if (row.length > 1 && row.every((c) => c.trim() === "")) continue;
+      kept.push(r);
+    } else
+      faults.add(
+        "error",
+        "csv-row-length",
+        (more) => words.csvRowLength(row.length, width, more, delimiter === "," && row.length > width),
+        { line: split.lines[r] ?? 0 },
+      );
+  }
+  return kept;
+}
+
+/** Position of each mapped header, -1 where it is missing or stands twice. When none is there, that is one fault. */
+export function headerPositions(
+  columns: Columns,
+  headers: readonly string[],
+  line: number,
+  faults: FaultList,
+): ReadonlyMap<string, number> {
+  const wanted = columns.flatMap(([channel, column]) =>
+    [column.column].flat().map((header) => [channel, header] as const),
+  );
+  const found = new Map(wanted.map(([, header]) => [header, headers.indexOf(header.trim())]));
+  if (found.size > 1 && [...found.values()].every((at) => at < 0)) {
+    faults.add("error", "csv-header-missing", words.csvNoHeader([...found.keys()], headers), { line });
+    return found;
+  }
+  for (const [channel, header] of wanted) {
+    const at = found.get(header) ?? -1;
+    if (at < 0)
+      faults.add(
+        "error",
+        "csv-header-missing",
+        words.csvHeaderMissing(channel, header, headers, nearest(header, headers)),
+        { line, key: channel + header },
+      );
+    else if (headers.indexOf(header.trim(), at + 1) >= 0) {
+      faults.add("error", "csv-header-twice", words.csvHeaderTwice(header), { line, header, key: header });
+      found.set(header, -1);
+    }
+  }
+  return found;
+}
