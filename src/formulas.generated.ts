@@ -189,20 +189,21 @@ import { info as info185 } from "./derive/thresholds/end-tidal-co2.js";
 import { info as info186 } from "./derive/thresholds/end-tidal-o2.js";
 import { info as info187 } from "./derive/thresholds/excess-co2.js";
 import { info as info188 } from "./derive/thresholds/v-slope.js";
-import { info as info189 } from "./derive/thresholds/ventilation-on-co2.js";
-import { info as info190 } from "./derive/thresholds/ventilatory-equivalent-co2.js";
-import { info as info191 } from "./derive/thresholds/ventilatory-equivalent-o2.js";
-import { info as info192 } from "./norms/hansen-1984.js";
-import { info as info193 } from "./norms/lms-value.js";
-import { info as info194 } from "./norms/lms-z.js";
-import { info as info195 } from "./norms/percentile-linear.js";
-import { info as info196 } from "./norms/standard-score.js";
-import { info as info197 } from "./plan/intensity/heart-rate-reserve.js";
-import { info as info198 } from "./plan/intensity/uptake-reserve.js";
-import { info as info199 } from "./plan/load/session-load.js";
-import { info as info200 } from "./plan/load/training-impulse.js";
-import { info as info201 } from "./plan/load/weekly-monotony.js";
-import { info as info202 } from "./plan/load/weekly-strain.js";
+import { info as info189 } from "./derive/thresholds/value-at-threshold.js";
+import { info as info190 } from "./derive/thresholds/ventilation-on-co2.js";
+import { info as info191 } from "./derive/thresholds/ventilatory-equivalent-co2.js";
+import { info as info192 } from "./derive/thresholds/ventilatory-equivalent-o2.js";
+import { info as info193 } from "./norms/hansen-1984.js";
+import { info as info194 } from "./norms/lms-value.js";
+import { info as info195 } from "./norms/lms-z.js";
+import { info as info196 } from "./norms/percentile-linear.js";
+import { info as info197 } from "./norms/standard-score.js";
+import { info as info198 } from "./plan/intensity/heart-rate-reserve.js";
+import { info as info199 } from "./plan/intensity/uptake-reserve.js";
+import { info as info200 } from "./plan/load/session-load.js";
+import { info as info201 } from "./plan/load/training-impulse.js";
+import { info as info202 } from "./plan/load/weekly-monotony.js";
+import { info as info203 } from "./plan/load/weekly-strain.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -408,4 +409,5 @@ export const formulas: readonly AnyFormula[] = [
   info200,
   info201,
   info202,
+  info203,
 ];

@@ -13,14 +13,17 @@ import { deriveIncremental } from "./incremental.js";
 import { deriveLactate } from "./lactate.js";
 import { deriveMobility } from "./mobility.js";
 import { deriveRest } from "./rest.js";
+import { deriveScreening } from "./screening.js";
 import { deriveSize } from "./size.js";
 import { deriveStrength } from "./strength.js";
 import { deriveSubmaximal } from "./submaximal.js";
+import { deriveThresholds } from "./thresholds.js";
 
 export function derive(visit: Visit): readonly Entry[] {
   const book = openNotebook();
   deriveSize(book, visit);
   deriveBloodPressure(book, visit);
+  deriveScreening(book, visit); // reads the resting pressure
   deriveComposition(book, visit);
   deriveStrength(book, visit);
   deriveMobility(book, visit);
@@ -28,7 +31,8 @@ export function derive(visit: Visit): readonly Entry[] {
   deriveSubmaximal(book, visit);
   deriveRest(book, visit);
   deriveHeartRateVariability(book, visit);
-  deriveIncremental(book, visit);
+  const test = deriveIncremental(book, visit);
+  deriveThresholds(book, visit, test);
   deriveLactate(book, visit);
   return book.entries();
 }

@@ -101,13 +101,13 @@ export interface Choices {
    */
   hrv_settling_s: 0 | 60 | 120 | 300;
   /**
+   * Model for critical power and critical speed. hyperbolic fits time, where the error is; the other two are straight lines. All three are shown.
+   */
+  critical_power_model: "hyperbolic" | "work-time" | "inverse-time";
+  /**
    * Definition of the speed at VO2max. daniels: line through the submaximal stages · lacour: mean cost above standing · di-prampero: mean gross cost · completed-stage: highest completed stage · pro-rata: with the finished part of the last stage.
    */
   vvo2max_definition: "daniels" | "lacour" | "di-prampero" | "completed-stage" | "pro-rata";
-  /**
-   * Part of the incremental phase over which the slope of ventilation on VCO2 is fitted: to the second threshold, or to the end (about 3 higher). Mixing them between visits is an error.
-   */
-  ventilatory_slope_range: "to-vt2" | "whole";
   /**
    * Reference equations for spirometry.
    */

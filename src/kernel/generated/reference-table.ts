@@ -71,7 +71,7 @@ export type Words5 = [string, ...string[]];
  */
 export type Words6 = [string, ...string[]];
 /**
- * Zero of the sit-and-reach box.
+ * Whether the client is pregnant; no unless the session says so.
  *
  * @minItems 1
  */
@@ -162,6 +162,10 @@ export interface ReferenceTable {
    * Id of the measure, as results.yaml writes it (vo2_peak_per_mass).
    */
   measure: string;
+  /**
+   * Further measures the table holds for, in the same unit (the other leg).
+   */
+  also?: string[];
   /**
    * Unit of the printed numbers.
    */
@@ -313,7 +317,7 @@ export interface TableScope {
   push_up_form?: Words4;
   bench_machine?: Words5;
   leg_press_machine?: Words6;
-  reach_zero_cm?: Words7;
+  pregnant?: Words7;
   stance_eyes?: Words8;
   waist_site?: Words9;
   bronchodilator?: Words10;

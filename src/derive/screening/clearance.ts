@@ -1,0 +1,29 @@
+/** Whether a medical clearance covers what is planned at a visit. */
+import type { Clearance } from "../../kernel/generated/session.js";
+
+export const INTENSITIES = ["light", "moderate", "vigorous", "maximal"] as const;
+export type Intensity = (typeof INTENSITIES)[number];
+
+/** Days from one ISO date to another, negative when the second is earlier. */
+export const daysBetween = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / 86_400_000;
+
+/**
+ * Undefined where the clearance covers the intensity at the date, else why it does not. A clearance holds for
+ * 12 months while signs and symptoms stay the same (Riebe D et al. 2015), and that has to be said.
+ */
+export function whyNotCleared(
+  clearance: Clearance | undefined,
+  intensity: Intensity,
+  date: string,
+): string | undefined {
+  if (clearance === undefined) return "no medical clearance is recorded";
+  const days = daysBetween(clearance.date, date);
+  if (days < 0) return `the clearance is dated ${clearance.date}, after the visit`;
+  if (days > 366) return `the clearance of ${clearance.date} is older than 12 months`;
+  if (INTENSITIES.indexOf(clearance.intensity) < INTENSITIES.indexOf(intensity))
+    return `the clearance covers ${clearance.intensity} exercise, and ${intensity} is planned`;
+  if (clearance.change_since === true) return "signs, symptoms or disease changed since the clearance";
+  if (clearance.change_since === undefined)
+    return "whether anything changed since the clearance was not recorded (screening.clearance.change_since)";
+  return undefined;
+}
