@@ -4,6 +4,8 @@ import type { MeasureId } from "../../kernel/measures.js";
 import type { Notebook, Ref } from "../../kernel/notebook.js";
 
 export const ESTIMATE = "An estimate, not a measurement.";
+/** What a formula's caveat says in other words; not said twice on one value. */
+const GENERIC = "It estimates; it does not measure.";
 
 export function writeEstimate<Args extends readonly unknown[]>(
   book: Notebook,
@@ -20,12 +22,12 @@ export function writeEstimate<Args extends readonly unknown[]>(
             from: `standard error of estimate, ${formula.source.authors.split(",")[0]} ${formula.source.year}`,
           },
         };
-  const caveat = formula.caveat === undefined || formula.caveat.startsWith("It estimates") ? "" : ` ${formula.caveat}`;
-  const unknown = formula.see === undefined ? " Its standard error was not published with it." : "";
-  book.compute(id, formula, args, {
-    ...error,
-    note: `${ESTIMATE}${caveat.includes("error") ? caveat : caveat + unknown}`,
-  });
+  const caveat = (formula.caveat ?? "").replace(GENERIC, "").trim();
+  const known = formula.see !== undefined || /\b(error|SEE)\b/i.test(caveat);
+  const note = [ESTIMATE, caveat, known ? "" : "Its standard error was not published with it."]
+    .filter(Boolean)
+    .join(" ");
+  book.compute(id, formula, args, { ...error, note });
 }
 
 /** A reference to a session value, or undefined where it was not recorded. */

@@ -19,7 +19,7 @@ export const info: FormulaInfo<[number, number], number> = {
   equation: "1.444·t + 14.99",
   inputs: { time: { unit: "min", range: "3 to 35" }, age: { unit: "years", range: "35 to 55.999" } },
   output: { unit: "mL/kg/min", decimals: 1 },
-  caveat: "Not with a hand on the rail, nor on the modified protocol. No standard error was published with it.",
+  caveat: "Not with a hand on the rail, nor on the modified protocol.",
   source: {
     authors: "Pollock ML, et al.",
     year: "1976 and 1982",

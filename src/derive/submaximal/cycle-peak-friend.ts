@@ -19,7 +19,7 @@ export const info: FormulaInfo<[number, number], number> = {
   equation: "1.74·(W·6.12 / mass) + 3.5",
   inputs: { "highest power": { unit: "W", range: "30 to 600" }, "body mass": { unit: "kg", range: "30 to 200" } },
   output: { unit: "mL/kg/min", decimals: 1 },
-  caveat: "It estimates; it does not measure. No standard error was published with it.",
+  caveat: "It estimates; it does not measure.",
   source: {
     authors: "Kokkinos P, Kaminsky LA, Arena R, Zhang J, Myers J",
     year: 2018,

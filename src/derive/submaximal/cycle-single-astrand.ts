@@ -59,7 +59,7 @@ export const info: FormulaInfo<["female" | "male", number, number, number], numb
   },
   output: { unit: "mL/kg/min", decimals: 1 },
   see: 5.7,
-  caveat: "It estimates; it does not measure. SEE 5.6 mL/kg/min.",
+  caveat: "It estimates; it does not measure.",
   source: {
     authors: "Åstrand PO, Ryhming I; Åstrand I",
     year: "1954 and 1960",

@@ -189,6 +189,10 @@ export interface Choices {
    */
   vvo2max_definition?: "daniels" | "lacour" | "di-prampero" | "completed-stage" | "pro-rata";
   /**
+   * How much earlier than the moment of the threshold the speed, grade or power is read. 0: as reached. In a ramp VO2 follows the load with a delay (mean response time, about 30 to 60 s), so the load that would hold this VO2 steadily is lower than the one reached.
+   */
+  threshold_load_lag_s?: 0 | 30 | 45 | 60;
+  /**
    * Reference equations for spirometry.
    */
   lung_reference?: "gli-global-2022" | "nhanes-1999";
