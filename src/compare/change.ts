@@ -6,13 +6,13 @@
  */
 import type { Change } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
-import { roundTo } from "../kernel/rounding.js";
+import { roundTo, toDecimals } from "../kernel/rounding.js";
 import { comparability, quantityOf } from "./comparable.js";
 import { type Chances, chances } from "./error/chances.js";
 import { changeInterval } from "./error/change-interval.js";
 import { attempt, type ErrorModel, errorModelFor } from "./error-model.js";
 import type { Known } from "./known.js";
-import { expectedGainNote, referenceNote, regressionNote } from "./notes.js";
+import { averagingNote, expectedGainNote, learningNote, referenceNote, regressionNote } from "./notes.js";
 import type { Pooled } from "./occasions.js";
 import { errorNotKnown, type Facts, notComparable, sentence, verdictOn } from "./verdict.js";
 import { spreadFor, type Worthwhile, worthwhileFor } from "./worthwhile.js";
@@ -55,7 +55,7 @@ export function changeBetween(id: string, measure: string, before: Pooled, now: 
   const verdict = verdictOn({ change, ...weighed.evidence });
   const { typical, detectable, worthwhile } = weighed;
   const { low, high } = weighed.evidence;
-  const notes = notesFor(before, now, detectable, model, known);
+  const notes = notesFor(before, now, weighed, model, known);
   return {
     ...base,
     low,
@@ -141,13 +141,16 @@ function inPercent(c: Chances): { higher: number; trivial: number; lower: number
   return { higher, trivial: Math.max(0, 100 - higher - lower), lower };
 }
 
-function notesFor(before: Pooled, now: Pooled, detectable: number, model: ErrorModel, known: Known): string[] {
+function notesFor(before: Pooled, now: Pooled, weighed: Weighing, model: ErrorModel, known: Known): string[] {
   const { measure, visit } = before;
   const [was, is] = [quantityOf(visit, measure), quantityOf(now.visit, measure)];
   const spread = spreadFor(measure, visit.sex, model, known.spreads ?? []);
   return [
     was && regressionNote(was, before.tests, model, spread),
-    expectedGainNote(measure, visit.ageYears, detectable),
+    learningNote(visit.conditions, measureInfo(measure)?.section ?? "change"),
+    expectedGainNote(measure, visit.ageYears, weighed.detectable),
+    weighed.worthwhile &&
+      averagingNote(weighed.typical, weighed.worthwhile.value, (x) => `${toDecimals(x, now.decimals + 1)} ${now.unit}`),
     was && is && referenceNote(was, is),
   ].filter((note) => note !== undefined);
 }

@@ -26,6 +26,8 @@ export function comparability(id: string, before: Results, now: Results): Compar
   for (const gate of info === undefined ? [] : GATES.filter((g) => concerns(g, id, info))) {
     const [a, b] = [recorded(gate, before), recorded(gate, now)];
     if (a === undefined && b === undefined) (gate.must ? differs : unchecked).push(unknown(gate));
+    else if (gate.condition === "effort" && a === b && a !== "VO2max")
+      unchecked.push(`${gate.name} (at neither visit)`);
     else if (a === undefined || b === undefined)
       differs.push(`${gate.name} (not recorded on ${a === undefined ? before.date : now.date})`);
     else if (!(gate.same ?? ((x, y) => x === y))(a, b)) differs.push(`${gate.name} (${a}, now ${b})`);

@@ -1,7 +1,8 @@
 /** Sentences that belong beside a change: regression to the mean, and what training is reported to give. */
-import type { Quantity } from "../kernel/measure.js";
+import type { Quantity, Section } from "../kernel/measure.js";
 import { toDecimals } from "../kernel/rounding.js";
 import { expectedDrift } from "./error/regression-to-the-mean.js";
+import { testsNeeded } from "./error/tests-needed.js";
 import { attempt, type ErrorModel } from "./error-model.js";
 import type { Spread } from "./known.js";
 
@@ -60,3 +61,17 @@ export function referenceNote(before: Quantity, now: Quantity): string | undefin
   if (was === undefined || is === undefined || was === is) return undefined;
   return `The reference edition differs (${was}, now ${is}): percentiles and z-scores of the two visits are not compared.`;
 }
+
+/** How many tests would have to be averaged before a worthwhile change could be shown; nothing where one pair suffices. */
+export function averagingNote(error: number, worthwhile: number, print: (value: number) => string): string | undefined {
+  const tests = attempt(() => testsNeeded(error, worthwhile));
+  if (tests === undefined || tests < 2) return undefined;
+  const many = tests > 10 ? "more than ten" : `${tests}`;
+  return `To show a change as small as ${print(worthwhile)}, ${many} tests on different days would have to be averaged at each visit.`;
+}
+
+/** A caution where the earlier test was the client's first of its kind. */
+export const learningNote = (conditions: Readonly<Record<string, string>>, section: Section): string | undefined =>
+  conditions.familiarised === "false" && ["incremental", "thresholds", "economy"].includes(section)
+    ? "The earlier test was the client's first of this kind: part of a rise may be learning."
+    : undefined;

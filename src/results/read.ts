@@ -112,6 +112,7 @@ function change(id: string, block: Block): Change {
     before,
     now,
     change: block.change as number,
+    ...(block.tests === undefined ? {} : { tests: block.tests as NonNullable<Change["tests"]> }),
     ...(error.low === undefined ? {} : { low: error.low }),
     ...(error.high === undefined ? {} : { high: error.high }),
     ...(error.typical === undefined ? {} : { typicalError: error.typical }),
@@ -123,6 +124,8 @@ function change(id: string, block: Block): Change {
       ? {}
       : { chances: block.chances_percent as NonNullable<Change["chances"]> }),
     differs: (block.differs ?? []) as string[],
+    ...(block.unchecked === undefined ? {} : { unchecked: block.unchecked as string[] }),
+    ...(block.notes === undefined ? {} : { notes: block.notes as string[] }),
     verdict: block.verdict as string,
     because: block.because as string,
     primary: of.primary,

@@ -139,6 +139,7 @@ function change(entry: Change): string[] {
     line(2, "unit", entry.unit),
     line(2, "of", { measure: entry.measure, since: entry.since, decimals: d, primary: entry.primary }),
     line(2, "inputs", { before: printed(entry.before, d), now: printed(entry.now, d) }),
+    ...(entry.tests ? [line(2, "tests", { ...entry.tests })] : []),
     ...(entry.typicalError === undefined && entry.low === undefined
       ? []
       : [
@@ -155,6 +156,8 @@ function change(entry: Change): string[] {
       : [line(2, "worthwhile", { value: printed(entry.worthwhile, d + 1), from: entry.worthwhileFrom })]),
     ...(entry.chances ? [line(2, "chances_percent", { ...entry.chances })] : []),
     ...(entry.differs.length > 0 ? [line(2, "differs", entry.differs)] : []),
+    ...(entry.unchecked?.length ? [line(2, "unchecked", entry.unchecked)] : []),
+    ...(entry.notes?.length ? [line(2, "notes", entry.notes)] : []),
     line(2, "verdict", entry.verdict),
     line(2, "because", entry.because),
   ];

@@ -4,7 +4,7 @@
  */
 import type { Cell, Column, Table } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
-import { roundTo } from "../../kernel/rounding.js";
+import { roundTo, toDecimals } from "../../kernel/rounding.js";
 import { comparability } from "../comparable.js";
 import { attempt } from "../error-model.js";
 import { type Occasion, type Pooled, pooled } from "../occasions.js";
@@ -151,6 +151,14 @@ function sharesTable(
       ["Whole change", was.value, is.value, is.unit, change],
     ],
     origin: { kind: "formula", formula: "product-shares r1", inputs: [] },
-    note: "Each share carries the error of its own part; a share smaller than that error explains nothing.",
+    note: `${why(parts, rounded, change, is)} Each share carries the error of its own part; a share smaller than that error explains nothing.`,
   };
+}
+
+/** "Of the change of +3.8 mL/kg/min, +2.0 came from oxygen uptake and +1.7 from body mass." */
+function why(parts: readonly Part[], shares: readonly number[], change: number, { unit, decimals }: Pooled): string {
+  const signed = (x: number) => `${x < 0 ? "−" : "+"}${toDecimals(Math.abs(x), decimals)}`;
+  const named = parts.map((p, i) => `${signed(shares[i] as number)} came from ${p.title.toLowerCase()}`);
+  const list = `${named.slice(0, -1).join(", ")} and ${named.at(-1)}`;
+  return `Of the change of ${signed(change)} ${unit}, ${list}.`;
 }
