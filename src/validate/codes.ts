@@ -25,6 +25,7 @@ export const codes = {
   "csv-time-twice": "Two rows of a CSV have one time.",
   "csv-unit": "The median of a column is one no client can have: the unit or the column is wrong.",
   "csv-channel-empty": "A mapped column holds no value at all.",
+  "retest-file": "A file with the laboratory's own test-retest pairs cannot be read.",
   // one value against the schema
   "unknown-key": "A key is not known in this place.",
   "misspelt-key": "A key is not known, but close to one that is.",
@@ -46,6 +47,7 @@ export const codes = {
   "unit-slip": "A number looks as if it were in another unit.",
   "confirmed-unknown": "confirmed names a key that is not there.",
   "no-variant": "A value fits none of the forms allowed, or breaks a condition of its block.",
+  "too-many-problems": "A file has more problems than are worth listing.",
   // across files
   "unknown-client": "There is no client file for a visit.",
   "client-mismatch": "The session names another client than the folder it stands in.",

@@ -20,9 +20,17 @@ type Report = (
   repair?: string,
 ) => void;
 
+/** Problems of one file that are listed; a hand-written record never has more. */
+const MOST = 200;
+
 export function documentFaults(document: Document, checked: Checked, checker: Checker): Diagnostic[] {
   const found: Diagnostic[] = [];
+  let more = 0;
   const report: Report = (severity, code, path, why, part = "value", repair) => {
+    if (found.length >= MOST) {
+      more++;
+      return;
+    }
     const span = repair === undefined ? undefined : document.span(path, part);
     found.push({
       code,
@@ -57,6 +65,13 @@ export function documentFaults(document: Document, checked: Checked, checker: Ch
       report("warning", "unit-slip", path, words.slip(String(value), expected, slip.looks, corrected, false, key));
     } else report("warning", "unusual-value", path, words.unusual(String(value), expected, key, schema.description));
   }
+  if (more > 0)
+    found.push({
+      code: "too-many-problems" satisfies Code,
+      severity: "error",
+      at: { file: document.file },
+      ...words.tooMany(more),
+    });
   return found;
 }
 

@@ -28,7 +28,7 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
     first.parentSchema ??
     {}) as SchemaNode;
   const properties = schema.properties ?? {};
-  const absent = Object.keys(properties).filter((key) => !Object.hasOwn(mapping, key));
+  let absent = Object.keys(properties).filter((key) => !Object.hasOwn(mapping, key));
   const where = path.length > 0 ? path.join(".") : (schema.title?.toLowerCase() ?? "the file");
   const describe = (key: string) => properties[key]?.description;
   const missing = new Set(errors.filter((e) => e.keyword === "required").map((e) => String(e.params.missingProperty)));
@@ -43,6 +43,8 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
     const at = [...path, key];
     const rival = rivalUnit(key, absent);
     const near = rival?.key ?? nearest(key, [...missing]) ?? nearest(key, absent);
+    // A key can be meant by one misspelling only.
+    absent = absent.filter((candidate) => candidate !== near);
     if (rival) {
       const value = mapping[key];
       const corrected =

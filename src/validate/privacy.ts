@@ -16,6 +16,8 @@ const NOT_A_NAME = new Set(
     " ",
   ),
 );
+/** Free text is at most this long; looking further would only cost time. */
+const LONGEST = 2000;
 /** Keys whose text is free; others are lists, ids, dates and numbers. */
 const FREE =
   /^(remarks|note|notes|practitioner|comment|description|goal|reference_note|medication_today|supplements|from|confirmed|reason|because|symptoms|label)$/;
@@ -24,7 +26,7 @@ export function personalFaults(document: Document): Diagnostic[] {
   const found: Diagnostic[] = [];
   const walk = (value: unknown, path: readonly string[], free: boolean): void => {
     if (typeof value === "string") {
-      const hit = free ? personal(value, path.includes("practitioner")) : undefined;
+      const hit = free ? personal(value.slice(0, LONGEST), path.includes("practitioner")) : undefined;
       if (hit && !isConfirmed(document.value, path))
         found.push({
           code: "looks-personal",

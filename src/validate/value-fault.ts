@@ -41,7 +41,7 @@ export function valueFault(document: Document, group: readonly ErrorObject[], fi
       return typeFault(document.written(path) ?? "", value, schema);
     case "const":
       return key === "waymark"
-        ? fault("format-line", words.formatLine(value, String(schema.const)), String(schema.const))
+        ? fault("format-line", words.formatLine(value, String(schema.const)))
         : fault("not-in-list", words.notInList(value, [schema.const], undefined, schema.description));
     case "enum":
       return wordFault(document.written(path), value, schema);
@@ -58,11 +58,22 @@ export function valueFault(document: Document, group: readonly ErrorObject[], fi
       const later = Math.max(Number(error.params.i), Number(error.params.j));
       return { ...fault("repeated-item", words.repeated((value as unknown[])[later])), item: String(later) };
     }
+    case "oneOf":
+    case "anyOf":
+      return variantFault(document.written(path) ?? "", value, schema);
     default:
       return /^(min|max)(Length|Items|Properties)$/.test(error.keyword)
         ? lengthFault(error.keyword, value, Number(error.params.limit))
         : fault("no-variant", words.noVariant(show(value), expectation(schema)));
   }
+}
+
+function variantFault(written: string, value: unknown, schema: SchemaNode): ValueFault {
+  const expected = expectation(schema);
+  const textIsFine = (schema.oneOf ?? schema.anyOf ?? []).some((variant) => variant.type === "string");
+  return textIsFine && (typeof value === "number" || typeof value === "boolean")
+    ? fault("quote-needed", words.quoteNeeded(written, expected), `"${written}"`)
+    : fault("no-variant", words.noVariant(show(value), expected));
 }
 
 function wordFault(written: string | undefined, value: unknown, schema: SchemaNode): ValueFault {

@@ -155,6 +155,12 @@ export const words = {
     why: "a confirmation of something that is not there confirms nothing",
     fix: near ? `did you mean ${near}?` : "delete it, or name the key it was meant for",
   }),
+  tooMany: (more: number): Words => ({
+    found: `${more} more problems in this file`,
+    expected: "a record with a few slips at most",
+    why: "so many problems have one cause: a wrong file, or one key in the wrong place near the top",
+    fix: "mend the first ones and check again",
+  }),
   noVariant: (found: string, expected: string): Words => ({
     found,
     expected,
