@@ -11,16 +11,24 @@ export const beforeAndAfter: Chart = ({ results, speech }) =>
     .map((change) => pair(change, results.date, speech));
 
 function pair(change: Change, date: string, speech: Speech): Figure {
-  const text = (value: number) => `${speech.number(value, change.decimals)}${unitTail(change.unit)}`;
+  const text = (value: number) => `${speech.number(value, change.decimals)}${unitTail(speech, change.unit)}`;
   const error = change.typicalError;
   const bar = (value: number, y: number): Datum[] =>
     error === undefined ? [] : [{ low: value - error, high: value + error, y }];
   const flat = { type: "quantitative", axis: null, scale: { domain: [0, 2], reverse: true } };
   const row = { field: "y", ...flat };
   const at = (field: string) =>
-    x(field, null, { scale: { nice: false, padding: 14 }, axis: { title: null, tickCount: 5 } });
-  const now: Datum = { x: change.now, y: 1.5, name: `${speech.shortDate(date)}: ${text(change.now)}` };
-  const before: Datum = { x: change.before, y: 0.5, name: `${speech.shortDate(change.since)}: ${text(change.before)}` };
+    x(field, null, { scale: { nice: false, padding: 14 }, axis: { title: null, tickCount: 4 } });
+  const now: Datum = {
+    x: change.now,
+    y: 1.5,
+    name: `${speech.shortDate(date)}: ${speech.number(change.now, change.decimals)}`,
+  };
+  const before: Datum = {
+    x: change.before,
+    y: 0.5,
+    name: `${speech.shortDate(change.since)}: ${speech.number(change.before, change.decimals)}`,
+  };
   return {
     name: `pair-${change.measure.replaceAll("_", "-")}`,
     section: "change",
@@ -39,9 +47,9 @@ function pair(change: Change, date: string, speech: Speech): Figure {
       error: error === undefined ? speech.say("charts.not_given") : speech.number(error, change.decimals + 1),
     }),
     spec: {
-      width: 210,
+      width: 150,
       height: 48,
-      padding: { left: 10, right: 130, top: 4, bottom: 20 },
+      padding: { left: 8, right: 112, top: 2, bottom: 20 },
       autosize: { type: "none", contains: "content" },
       data: { name: "none" },
       layer: [
@@ -49,8 +57,8 @@ function pair(change: Change, date: string, speech: Speech): Figure {
         layer("nowError", "rule", "error", { x: at("low"), x2: { field: "high" }, y: row }),
         layer("before", "point", "mark-earlier", { x: at("x"), y: row }),
         layer("now", "point", "mark", { x: at("x"), y: row }),
-        layer("before", "text", "row-name", { x: { value: 222 }, y: row, text: { field: "name", type: "nominal" } }),
-        layer("now", "text", "row-name", { x: { value: 222 }, y: row, text: { field: "name", type: "nominal" } }),
+        layer("before", "text", "row-name", { x: { value: 160 }, y: row, text: { field: "name", type: "nominal" } }),
+        layer("now", "text", "row-name", { x: { value: 160 }, y: row, text: { field: "name", type: "nominal" } }),
       ],
     },
     data: { before: [before], now: [now], beforeError: bar(change.before, 0.5), nowError: bar(change.now, 1.5) },

@@ -38,6 +38,7 @@ export const bloodPressure: Chart = ({ results, speech }) => {
       name: "blood-pressure-readings",
       section: "blood_pressure",
       size: "wide",
+      entry: "blood_pressure_readings",
       title:
         upper && lower
           ? speech.say("charts.pressure.title", {

@@ -1,6 +1,6 @@
 import type { Chart, Datum } from "../kernel/figure.js";
 import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
-import { layer, x } from "./parts.js";
+import { layer, titled, x } from "./parts.js";
 
 const PARTS = [
   { key: "lean_kg", style: "bar", word: "lean" },
@@ -52,6 +52,7 @@ export const bodyRegions: Chart = ({ results, speech }) => {
       name: "body-regions",
       section: "composition",
       size: "wide",
+      entry: "dxa_regions",
       title: fat
         ? speech.say("charts.regions.title", { fat: withUnit(speech, fat) })
         : speech.say("charts.regions.title_without_fat"),
@@ -70,7 +71,7 @@ export const bodyRegions: Chart = ({ results, speech }) => {
         padding: { left: 96, right: 44, top: 6, bottom: 36 },
         autosize: { type: "none", contains: "content" },
         data: { name: "none" },
-        layer: [
+        layer: titled([
           ...PARTS.map(({ key, style }) =>
             layer(key, "rect", style, {
               x: x("low", speech.say("axes.mass"), { scale: { zero: true } }),
@@ -89,7 +90,7 @@ export const bodyRegions: Chart = ({ results, speech }) => {
             y: lane("row"),
             text: { field: "name", type: "nominal" },
           }),
-        ],
+        ]),
       },
       data: { ...bars, names: named, labels },
       table: { columns: regions.columns, rows: regions.rows },

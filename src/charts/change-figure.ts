@@ -1,6 +1,6 @@
 import type { Chart, Datum } from "../kernel/figure.js";
 import { changes, nameOf, unitTail } from "./entries.js";
-import { layer, x } from "./parts.js";
+import { layer, titled, x } from "./parts.js";
 
 const ROW = 24;
 
@@ -21,7 +21,7 @@ export const changeFigure: Chart = ({ results, speech }) => {
       at: inErrors(c.change, c.typicalError),
       measure: nameOf(speech, c.measure),
       verdict: speech.find(`verdicts.${c.verdict.replaceAll(/\W+/g, "_")}`) ?? c.verdict,
-      text: `${speech.signed(c.change, c.decimals)}${unitTail(c.unit)}`,
+      text: `${speech.signed(c.change, c.decimals)}${unitTail(speech, c.unit)}`,
     }),
   );
   const intervals = drawn.flatMap((c, row): Datum[] =>
@@ -74,7 +74,7 @@ export const changeFigure: Chart = ({ results, speech }) => {
         padding: { left: 190, right: 220, top: 8, bottom: 36 },
         autosize: { type: "none", contains: "content" },
         data: { name: "none" },
-        layer: [
+        layer: titled([
           layer("noise", "rect", "noise", {
             x: x("low", null),
             x2: { field: "high" },
@@ -100,7 +100,7 @@ export const changeFigure: Chart = ({ results, speech }) => {
             y: lane,
             text: { field: "verdict", type: "nominal" },
           }),
-        ],
+        ]),
       },
       data: {
         rows: placed(rows),

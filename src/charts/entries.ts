@@ -39,5 +39,15 @@ export const plainNameOf = (speech: Speech, id: string): string =>
 
 /** "41.8 mL/kg/min", with the digits the measurement has. */
 export const withUnit = (speech: Speech, at: Pick<Quantity, "value" | "decimals" | "unit">): string =>
-  `${speech.number(at.value, at.decimals)}${unitTail(at.unit)}`;
-export const unitTail = (unit: string): string => (unit === "" || unit === "ratio" ? "" : `\u00a0${unit}`);
+  `${speech.number(at.value, at.decimals)}${unitTail(speech, at.unit)}`;
+export const unitTail = (speech: Speech, unit: string): string => {
+  const text = unitOf(speech, unit);
+  return text === "" ? "" : `\u00a0${text}`;
+};
+
+/** An axis title that is also the key of the visits: "Heart rate (per min)   ● 18 May 2026   ○ 2 Mar 2026". */
+export const visitKey = (title: string, now: Results, before: Results | undefined, speech: Speech): string =>
+  before === undefined ? title : `${title}   ● ${speech.shortDate(now.date)}   ○ ${speech.shortDate(before.date)}`;
+
+/** A unit as it is printed: a ratio has none, "1/min" reads "per min". */
+export const unitOf = (speech: Speech, unit: string): string => speech.find(`units.${unit}`) ?? unit;

@@ -1,5 +1,5 @@
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
+import { has, numberOf, quantity, records, table, visitKey, withUnit } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 /** Blood lactate against work, with the threshold that is followed for the client and the earlier curve dashed. */
@@ -21,13 +21,12 @@ export const lactateCurve: Chart = ({ results, earlier, speech }) => {
   const threshold = quantity(results, `lactate_threshold_${work}`);
   const lines: Datum[] = threshold ? [{ x: threshold.value, name: withUnit(speech, threshold) }] : [];
   const unit = work === "power" ? "W" : "km/h";
-  const name = (rows: readonly Datum[], date: string) =>
-    rows.slice(-1).map((row) => ({ ...row, name: speech.shortDate(date) }));
   return [
     {
       name: "lactate-curve",
       section: "lactate",
       size: "wide",
+      entry: "lactate_steps",
       title: threshold
         ? speech.say("charts.lactate.title", { threshold: withUnit(speech, threshold) })
         : speech.say("charts.lactate.title_without_threshold"),
@@ -48,11 +47,13 @@ export const lactateCurve: Chart = ({ results, earlier, speech }) => {
         layer("now", "line", "this-visit", { x: x("x", null), y: y("y", null) }),
         layer("now", "point", "mark", {
           x: x("x", speech.say(`axes.${work}`, { unit })),
-          y: y("y", "mmol/L", { scale: { zero: true } }),
+          y: y("y", visitKey("mmol/L", results, then.length > 0 ? previous : undefined, speech), {
+            scale: { zero: true },
+            axis: { titleY: -18 },
+          }),
         }),
-        layer("labels", "text", "name", { x: x("x", null), y: y("y", null), text: { field: "name", type: "nominal" } }),
       ]),
-      data: { now, then, lines, labels: [...name(now, results.date), ...(previous ? name(then, previous.date) : [])] },
+      data: { now, then, lines },
       table: { columns: steps.columns, rows: steps.rows },
     },
   ];

@@ -27,6 +27,7 @@ export const restingTrace: Chart = ({ results, speech }) => {
       name: "resting-trace",
       section: "rest",
       size: "wide",
+      entry: "rest_trace",
       title: vo2
         ? speech.say("charts.rest.title", { vo2: withUnit(speech, vo2) })
         : speech.say("charts.rest.title_without_value"),

@@ -1,5 +1,5 @@
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
+import { has, numberOf, quantity, records, table, visitKey, withUnit } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 /** Heart rate against work with the intensity domains as bands named in words, earlier visits dashed. */
@@ -48,6 +48,7 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
       name: "stage-figure",
       section: "incremental",
       size: "wide",
+      entry: "incremental_stages",
       title: vt1
         ? speech.say(`charts.stages.title_${work}`, { vt1: withUnit(speech, vt1) })
         : speech.say("charts.stages.title_without_vt1"),
@@ -69,8 +70,12 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
         layer("then", "line", "earlier", { x: sx(null), y: y("y", null) }),
         layer("then", "point", "earlier-bins", { x: sx(null), y: y("y", null) }),
         layer("now", "line", "this-visit", { x: sx(null), y: y("y", null) }),
-        layer("now", "point", "mark", { x: sx(title), y: y("y", speech.say("axes.heart_rate")) }),
-        layer("labels", "text", "name", { x: sx(null), y: y("y", null), text: { field: "name", type: "nominal" } }),
+        layer("now", "point", "mark", {
+          x: sx(title),
+          y: y("y", visitKey(speech.say("axes.heart_rate"), results, then.length > 0 ? previous : undefined, speech), {
+            axis: { titleY: -18 },
+          }),
+        }),
       ]),
       data: {
         domain0: shown.filter((d) => d.rank === 0),
@@ -79,12 +84,6 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
         names: shown,
         now,
         then,
-        labels: [
-          { ...last, name: speech.shortDate(results.date) },
-          ...(then.length > 0 && previous
-            ? [{ ...(then[then.length - 1] as Datum), name: speech.shortDate(previous.date) }]
-            : []),
-        ],
       },
       table: { columns: stages.columns, rows: stages.rows },
     },

@@ -24,7 +24,7 @@ export const trends: Chart = ({ results, earlier, speech }) => {
       error === undefined
         ? []
         : values.map((v) => ({ x: v.x as number, low: Number(v.y) - error, high: Number(v.y) + error }));
-    const text = (v: Datum) => `${speech.number(Number(v.y), change.decimals)}${unitTail(change.unit)}`;
+    const text = (v: Datum) => `${speech.number(Number(v.y), change.decimals)}${unitTail(speech, change.unit)}`;
     return [
       {
         name: `trend-${change.measure.replaceAll("_", "-")}`,

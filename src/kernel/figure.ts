@@ -30,6 +30,8 @@ export interface Figure {
   readonly table: { readonly columns: readonly Column[]; readonly rows: readonly (readonly Cell[])[] };
   /** Where the norm or the error drawn comes from. */
   readonly source?: string;
+  /** The table of the results it is drawn from; without it the figure's own table is printed among the data. */
+  readonly entry?: string;
   /** The measure a strip stands beside. */
   readonly measure?: string;
 }

@@ -34,7 +34,9 @@ export function readPdfObjects(text: string): PdfObjects {
   };
   const table = Number(end[2]);
   const starts: { number: number; at: number }[] = [];
-  for (const section of text.slice(table, end.index).matchAll(/(?:^|\n)(\d+) (\d+) *\r?\n((?:\d{10} \d{5} [nf][ \r]*\n)+)/g))
+  for (const section of text
+    .slice(table, end.index)
+    .matchAll(/(?:^|\n)(\d+) (\d+) *\r?\n((?:\d{10} \d{5} [nf][ \r]*\n)+)/g))
     (section[3] as string).split("\n").forEach((line, i) => {
       if (line.charAt(17) === "n") starts.push({ number: Number(section[1]) + i, at: Number(line.slice(0, 10)) });
     });

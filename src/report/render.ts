@@ -84,8 +84,7 @@ async function render(
         svg,
         source: figure.source === undefined ? "" : speech.say("report.figure_source", { source: figure.source }),
         hasSource: figure.source !== undefined,
-        dataHref: "",
-        hasData: false,
+        ...dataLink(figure, input.results),
       },
     });
   }
@@ -101,6 +100,15 @@ async function render(
   const page = pages[PAGES[input.edition]];
   if (page === undefined) throw new Error(`no template ${PAGES[input.edition]}`);
   return page(view);
+}
+
+/** Where the numbers behind a figure stand: its table in the results, the table of changes, or its own among the data. */
+function dataLink(figure: Figure, results: Results): { readonly dataHref: string; readonly hasData: boolean } {
+  if (figure.size === "strip") return { dataHref: "", hasData: false };
+  if (figure.size === "full" && figure.section === "change") return { dataHref: "#changes-table", hasData: true };
+  const entry = results.entries.find((one) => one.id === figure.entry);
+  const id = entry === undefined ? `data-${figure.name}` : `table-${entry.id.replaceAll("_", "-")}`;
+  return { dataHref: `#${id}`, hasData: true };
 }
 
 const PAGES: Readonly<Record<Edition, string>> = { practitioner: "report", client: "client", referral: "referral" };

@@ -450,7 +450,7 @@ function visitEntries(now: boolean, person: Person, series: Series): Entry[] {
     q("oxygen_pulse_peak", round((person.peak / 184) * 1000, 1), "mL", 1),
     q("breathing_frequency_peak", 44, "1/min", 0),
     q("speed_peak", now ? 15 : 14, "km/h", 1),
-    q("test_duration", person.seconds, "s", 0),
+    q("test_duration", round(person.seconds / 60, 1), "min", 1),
     ...testTables(person, series),
     judged("plateau", "not met", "Uptake still rose by more than half of what the last stage should have cost."),
     judged("verification", "not done", "No verification bout was recorded."),

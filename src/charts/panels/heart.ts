@@ -1,5 +1,5 @@
 import type { Chart } from "../../kernel/figure.js";
-import { quantity, withUnit } from "../entries.js";
+import { quantity, unitOf, withUnit } from "../entries.js";
 import { testData } from "../test-data.js";
 import { timePanel } from "./time-panel.js";
 
@@ -14,7 +14,7 @@ export const heart: Chart = (input) => {
     name: "heart",
     title: speech.say("charts.heart.title", { peak: text }),
     alt: speech.say("charts.heart.alt", { peak: text }),
-    unit: "1/min",
+    unit: unitOf(speech, "1/min"),
     rightUnit: "mL",
     curves: [
       { key: "heart_rate_bpm", style: "bins", name: speech.say("charts.heart.rate") },

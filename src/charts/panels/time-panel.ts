@@ -85,6 +85,7 @@ export function timePanel(data: TestData, panel: TimePanel): Figure | undefined 
     name: panel.name,
     section: "incremental",
     size: "panel",
+    entry: "incremental_bins",
     title: panel.title,
     alt: panel.alt,
     spec,

@@ -44,6 +44,7 @@ export function xyPanel(data: TestData, panel: XyPanel): Figure | undefined {
     name: panel.name,
     section: "incremental",
     size: "panel",
+    entry: "incremental_bins",
     title: panel.title,
     alt: panel.alt,
     spec,

@@ -1,4 +1,5 @@
 /** What every part of the view is made from, and how numbers and names are written. */
+import type { Figure } from "../../kernel/figure.js";
 import type { AnyFormula } from "../../kernel/formula.js";
 import type { Client } from "../../kernel/generated/client.js";
 import type { Laboratory } from "../../kernel/generated/laboratory.js";
@@ -34,6 +35,7 @@ export interface Context {
   readonly tables: readonly CitedTable[];
   readonly speech: Speech;
   readonly drawn: ReadonlyMap<string, DrawnFigure>;
+  readonly figures: readonly Figure[];
   /** SHA-256 of results.yaml, hex. */
   readonly digest: string;
 }

@@ -22,7 +22,7 @@ export function frame(
     words: {},
     head: head(context, title, logo),
     cautions: cautions(context),
-    made: made(context),
+    made: edition === "practitioner" ? made(context) : made(context).slice(0, 1),
     digest: context.digest.slice(0, 12),
   };
 }

@@ -35,9 +35,7 @@ export function practitioner(context: Context, shared: Frame): PractitionerView 
   const remarks = remarksView(context);
   const changes = changesView(context);
   const cited = sources(context);
-  const data = context.results.entries.flatMap((entry): TableView[] =>
-    entry.kind === "table" && isData(entry) ? [entryTable(context, entry)] : [],
-  );
+  const data = dataTables(context);
   const missing = missingView(context);
   const keys = keyMeasures(context);
   const contents = [
@@ -70,6 +68,19 @@ export function practitioner(context: Context, shared: Frame): PractitionerView 
     data,
     hasData: data.length > 0,
   };
+}
+
+/** Long tables of the results, and the tables of figures that stand in no table of the results. */
+function dataTables(context: Context): TableView[] {
+  const { results, figures } = context;
+  const long = results.entries.flatMap((entry) =>
+    entry.kind === "table" && isData(entry) ? [entryTable(context, entry)] : [],
+  );
+  const known = new Set(results.entries.map((entry) => entry.id));
+  const own = figures.filter(
+    (figure) => figure.size !== "strip" && figure.size !== "full" && !known.has(figure.entry ?? ""),
+  );
+  return [...long, ...own.map((figure) => tableView(context, `data-${figure.name}`, figure.title, figure.table))];
 }
 
 const ORDER = { fatal: 0, weakens: 1, record: 2 } as const;

@@ -31,6 +31,7 @@ export function tableView(context: Context, id: string, caption: string, table: 
     note,
     hasNote: note !== "",
     wide: columns.length > 7,
+    short: table.rows.length <= 16,
   };
 }
 

@@ -39,6 +39,8 @@ export interface TableView {
   readonly note: string;
   readonly hasNote: boolean;
   readonly wide: boolean;
+  /** Few enough rows to be kept on one page. */
+  readonly short: boolean;
 }
 export interface FigureView {
   readonly id: string;
