@@ -5,12 +5,16 @@
 import type { Entry } from "../kernel/measure.js";
 import { openNotebook } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
+import { deriveAltitude } from "./altitude.js";
 import { deriveBloodPressure } from "./blood-pressure.js";
 import { deriveComposition } from "./composition.js";
 import { deriveField } from "./field.js";
 import { deriveHeartRateVariability } from "./heart-rate-variability.js";
+import { deriveHypoxia } from "./hypoxia.js";
 import { deriveIncremental } from "./incremental.js";
+import { deriveIndices } from "./indices.js";
 import { deriveLactate } from "./lactate.js";
+import { deriveLungs } from "./lungs.js";
 import { deriveMobility } from "./mobility.js";
 import { deriveRest } from "./rest.js";
 import { deriveScreening } from "./screening.js";
@@ -25,6 +29,7 @@ export function derive(visit: Visit): readonly Entry[] {
   deriveBloodPressure(book, visit);
   deriveScreening(book, visit); // reads the resting pressure
   deriveComposition(book, visit);
+  deriveLungs(book, visit);
   deriveStrength(book, visit);
   deriveMobility(book, visit);
   deriveField(book, visit);
@@ -34,5 +39,8 @@ export function derive(visit: Visit): readonly Entry[] {
   const test = deriveIncremental(book, visit);
   deriveThresholds(book, visit, test);
   deriveLactate(book, visit);
+  deriveIndices(book, visit); // reads incremental, thresholds, rest and steps
+  deriveHypoxia(book, visit);
+  deriveAltitude(book, visit);
   return book.entries();
 }

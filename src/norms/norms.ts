@@ -19,7 +19,7 @@ export function norms(entries: readonly Entry[], visit: Visit, tables: readonly 
   const curves: Cell[][] = [];
   const out = entries.map((entry): Entry => {
     if (entry.kind !== "quantity") return entry;
-    const own = tables.filter((table) => table.measure === entry.id);
+    const own = tables.filter((table) => table.measure === entry.id || table.also?.includes(entry.id));
     if (own.length === 0) return entry;
     const positions = positionsOf(entry, own, person, visit.choices);
     const chosen = own.find((t) => isChosen(t, visit.choices) && percentileCurve(t, person).length > 0);

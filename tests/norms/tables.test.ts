@@ -77,6 +77,8 @@ for (const table of tables)
         if (table.kind === "lms")
           for (const row of rowsFor(table, sex)) {
             const [age, M] = [cell(table, row, "age") as number, cell(table, row, "M") as number];
+            // A last row beyond the range is only there to interpolate towards.
+            if (age > (table.applies.age_years[1] as number)) continue;
             expect(at(age, M).percentile).toBeCloseTo(50, 9);
             expect(at(age, M).median).toBeCloseTo(M / scale, 12);
           }
