@@ -250,4 +250,42 @@ describe("open breath-by-breath data", () => {
       expect([tests.length, breaths, noUptake, noOutput]).toEqual([67, 32_230, 15, 12]);
     },
   );
+
+  it.skipIf(absent)(
+    `reads one of them alike in other units, with decimal comma, semicolons and a row of units${absent ? " (skipped: data folder absent)" : ""}`,
+    () => {
+      const text = readFileSync(`${RAMP}/tests/03.csv`, "utf8");
+      const [header = "", ...rows] = text.trim().split("\n");
+      const names = header.split(",");
+      const plain: SeriesMapping = {
+        columns: {
+          time_s: { column: "time_s", unit: "s" },
+          vo2_l_min: { column: "vo2_L_min", unit: "L/min" },
+          speed_km_h: { column: "speed_km_h", unit: "km/h" },
+        },
+      };
+      const other = rows.map((line) => {
+        const cell = (name: string) => line.split(",")[names.indexOf(name)] ?? "";
+        const ms = String(Math.round(Number(cell("time_s")) * 1000));
+        const ml = String(Math.round(Number(cell("vo2_L_min")) * 1000));
+        return [ms, ml === "0" ? "-" : ml, cell("speed_km_h").replace(".", ",")].join(";");
+      });
+      const foreign = `Messung\nZeit;V´O2;Geschw.\nms;mL/min;km/h\n${other.join("\n")}\n`;
+      const mapping: SeriesMapping = {
+        header_row: 2,
+        skip_rows: 1,
+        decimal: ",",
+        columns: {
+          time_s: { column: "Zeit", unit: "ms" },
+          vo2_l_min: { column: "V´O2", unit: "mL/min" },
+          speed_km_h: { column: "Geschw.", unit: "km/h" },
+        },
+      };
+      const expected = read(text, plain);
+      const found = read(Buffer.from(foreign, "latin1"), mapping);
+      expect(found.channels).toEqual(expected.channels);
+      expect(found.missing).toEqual(expected.missing);
+      expect([...found.lines]).toEqual([...expected.lines].map((line) => line + 2));
+    },
+  );
 });

@@ -1,15 +1,16 @@
 /**
  * Bad input and the messages it gets. Each folder of tests/golden/bad-input lays a few files over _base (without.txt
- * lists files of _base that are taken away); expected.txt is what the program prints. GOLDEN=rewrite rewrites it.
+ * lists files of _base that are taken away); expected.txt is what the program prints. GOLDEN=rewrite rewrites it; a case
+ * that fails leaves tests/golden/<case>-changed/ to compare.
  */
-import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { drawDiagnostics, drawSummary } from "../../src/cli/draw-diagnostic.js";
 import { codes } from "../../src/validate/codes.js";
 import { readTree, validateTree } from "./practice-tree.js";
 
 const ROOT = "tests/golden/bad-input";
-const cases = readdirSync(ROOT).filter((name) => !name.startsWith("_") && !name.startsWith("."));
+const cases = readdirSync(ROOT).filter((name) => !/^[_.]|-changed$/.test(name));
 
 async function run(name: string) {
   const tree = readTree(`${ROOT}/_base`);
@@ -52,6 +53,15 @@ describe("bad input", () => {
       const file = `${ROOT}/${name}/expected.txt`;
       expect(diagnostics.length).toBeGreaterThan(0);
       if (process.env.GOLDEN === "rewrite") writeFileSync(file, text);
-      else expect(text).toBe(readFileSync(file, "utf8"));
+      else {
+        const changed = `tests/golden/${name}-changed`;
+        const expected = existsSync(file) ? readFileSync(file, "utf8") : "";
+        rmSync(changed, { recursive: true, force: true });
+        if (text !== expected) {
+          mkdirSync(changed);
+          writeFileSync(`${changed}/expected.txt`, text);
+        }
+        expect(text).toBe(expected);
+      }
     });
 });
