@@ -2,7 +2,7 @@ import type { Chart, Datum } from "../kernel/figure.js";
 import { changes, nameOf, unitTail } from "./entries.js";
 import { layer, titled, x } from "./parts.js";
 
-const ROW = 24;
+const ROW = 38;
 
 /**
  * Every change with a known error, each in units of its own error, so that measures of different kinds stand on one
@@ -47,14 +47,14 @@ export const changeFigure: Chart = ({ results, speech }) => {
   };
   const errors = (title: string | null) => x("at", title, { axis: { tickCount: 7 } });
   const height = ROW * drawn.length;
-  const placed = (list: Datum[]) => list.map((row) => ({ ...row, row: Number(row.row) + 0.5 }));
+  const placed = (list: Datum[]) => list.map((row) => ({ ...row, row: Number(row.row) + 0.68 }));
   const spans = (list: Datum[]) =>
-    list.map((row) => ({ ...row, row: Number(row.row) + 0.2, end: Number(row.row) + 0.8 }));
+    list.map((row) => ({ ...row, row: Number(row.row) + 0.5, end: Number(row.row) + 0.86 }));
   return [
     {
       name: "change-figure",
       section: "change",
-      size: "full",
+      size: "wide",
       title:
         beyond.length > 0
           ? speech.say("charts.change.title", { measures: speech.list(beyond.map((c) => nameOf(speech, c.measure))) })
@@ -69,9 +69,9 @@ export const changeFigure: Chart = ({ results, speech }) => {
         )
         .join(" "),
       spec: {
-        width: 250,
+        width: 380,
         height,
-        padding: { left: 190, right: 220, top: 8, bottom: 36 },
+        padding: { left: 8, right: 8, top: 4, bottom: 36 },
         autosize: { type: "none", contains: "content" },
         data: { name: "none" },
         layer: titled([
@@ -85,25 +85,17 @@ export const changeFigure: Chart = ({ results, speech }) => {
           layer("worthwhile", "rule", "worthwhile", { x: errors(null), y: lane, y2: { field: "end" } }),
           layer("intervals", "rule", "error-thin", { x: x("low", null), x2: { field: "high" }, y: lane }),
           layer("rows", "point", "mark", { x: errors(speech.say("axes.in_errors")), y: lane }),
-          layer("rows", "text", "row-name", {
-            x: { value: -186 },
-            y: lane,
-            text: { field: "measure", type: "nominal" },
-          }),
-          layer("rows", "text", "row-name", {
-            x: { value: 262 },
-            y: lane,
-            text: { field: "text", type: "nominal" },
-          }),
-          layer("rows", "text", "row-name", {
-            x: { value: 345 },
-            y: lane,
-            text: { field: "verdict", type: "nominal" },
-          }),
+          layer("names", "text", "row-name", { x: { value: 0 }, y: lane, text: { field: "measure", type: "nominal" } }),
+          layer("names", "text", "row-end", { x: { value: 380 }, y: lane, text: { field: "text", type: "nominal" } }),
         ]),
       },
       data: {
         rows: placed(rows),
+        names: rows.map((row) => ({
+          row: Number(row.row) + 0.25,
+          measure: String(row.measure),
+          text: `${row.text}, ${row.verdict}`,
+        })),
         intervals: placed(intervals),
         noise: spans(noise),
         worthwhile: spans(worthwhile),

@@ -105,7 +105,7 @@ async function render(
 /** Where the numbers behind a figure stand: its table in the results, the table of changes, or its own among the data. */
 function dataLink(figure: Figure, results: Results): { readonly dataHref: string; readonly hasData: boolean } {
   if (figure.size === "strip") return { dataHref: "", hasData: false };
-  if (figure.size === "full" && figure.section === "change") return { dataHref: "#changes-table", hasData: true };
+  if (figure.name === "change-figure") return { dataHref: "#changes-table", hasData: true };
   const entry = results.entries.find((one) => one.id === figure.entry);
   const id = entry === undefined ? `data-${figure.name}` : `table-${entry.id.replaceAll("_", "-")}`;
   return { dataHref: `#${id}`, hasData: true };

@@ -78,7 +78,7 @@ function dataTables(context: Context): TableView[] {
   );
   const known = new Set(results.entries.map((entry) => entry.id));
   const own = figures.filter(
-    (figure) => figure.size !== "strip" && figure.size !== "full" && !known.has(figure.entry ?? ""),
+    (figure) => figure.size !== "strip" && figure.name !== "change-figure" && !known.has(figure.entry ?? ""),
   );
   return [...long, ...own.map((figure) => tableView(context, `data-${figure.name}`, figure.title, figure.table))];
 }
@@ -102,7 +102,7 @@ const remarksView = (context: Context): RemarkView[] =>
 function changesView(context: Context): ChangesView {
   const drawn = [...context.drawn.values()].filter((figure) => figure.section === "change");
   return {
-    figures: drawn.filter((figure) => figure.view.size === "full").map((figure) => figure.view),
+    figures: drawn.filter((figure) => figure.view.size === "wide").map((figure) => figure.view),
     hasTrends: drawn.some((figure) => figure.view.size === "panel"),
     trends: drawn.filter((figure) => figure.view.size === "panel").map((figure) => figure.view),
     rows: entriesOf(context, "change").map((change) => changeRow(context, change)),
