@@ -6,12 +6,16 @@ import { join } from "node:path";
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Document } from "../kernel/document.js";
 import type { Results } from "../kernel/results.js";
+import type { Visit } from "../kernel/visit.js";
 import { compute, type Outcome, type Reference } from "../pipeline.js";
 import { readYaml } from "../read/yaml.js";
+import type { Edition } from "../report/render.js";
 import { readResults } from "../results/read.js";
 import { writeResults } from "../results/write.js";
 import { clientDocument, folderNames } from "./check-practice.js";
-import { readFile, writeAtomically } from "./files.js";
+import { htmlName, type Page, type Press } from "./editions.js";
+import { readFile, sha256, writeAtomically } from "./files.js";
+import { moved } from "./moved.js";
 import { type ClientFolder, type Practice, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
 
 export const RESULTS = "results.yaml";
@@ -26,9 +30,9 @@ export interface VisitBuilt {
   readonly visit: VisitFolder;
   /** Files written, by name in the visit's folder. */
   readonly wrote: readonly string[];
-  /** The results as they were before this build, when there were any. */
-  readonly before: Results | undefined;
-  readonly results: Results;
+  /** How many findings moved since the results that stood there; undefined when there were none. */
+  readonly moves: number | undefined;
+  readonly pages: readonly Page[];
 }
 export interface ClientBuilt {
   readonly diagnostics: readonly Diagnostic[];
@@ -36,23 +40,41 @@ export interface ClientBuilt {
   readonly visits: readonly VisitBuilt[];
 }
 
-/** Builds the stale visits of a client; fresh ones are read back as earlier visits. */
-export function buildClient(shop: Workshop, client: ClientFolder, stale: ReadonlySet<string>): ClientBuilt {
+/** Builds the stale visits of a client; fresh ones are read back as earlier visits. Without a press, results only. */
+export async function buildClient(
+  shop: Workshop,
+  client: ClientFolder,
+  stale: ReadonlySet<string>,
+  press?: { readonly open: Press; readonly editions: readonly Edition[] },
+): Promise<ClientBuilt> {
   const { diagnostics, visits } = computeClient(shop, client, stale);
   if (diagnostics.some((d) => d.severity === "error")) return { diagnostics, visits: [] };
-  return {
-    diagnostics,
-    visits: visits.map(({ visit, results }) => {
-      const before = recorded(shop.practice, visit);
-      writeAtomically(join(shop.practice.root, visit.path, RESULTS), writeResults(results));
-      return { visit, results, before, wrote: [RESULTS] };
-    }),
-  };
+  const built: VisitBuilt[] = [];
+  for (const { visit, source, results, earlier } of visits) {
+    const before = recorded(shop.practice, visit);
+    const text = writeResults(results);
+    const pages = press ? await press.open.render(source, results, earlier, sha256(text), press.editions) : [];
+    const folder = join(shop.practice.root, visit.path);
+    writeAtomically(join(folder, RESULTS), text);
+    for (const page of pages) writeAtomically(join(folder, htmlName(page.edition)), page.html);
+    built.push({
+      visit,
+      pages,
+      moves: before && moved(before, results).length,
+      wrote: [RESULTS, ...pages.map((page) => htmlName(page.edition))],
+    });
+  }
+  return { diagnostics, visits: built };
 }
 
 export interface ClientComputed {
   readonly diagnostics: readonly Diagnostic[];
-  readonly visits: readonly { readonly visit: VisitFolder; readonly results: Results }[];
+  readonly visits: readonly {
+    readonly visit: VisitFolder;
+    readonly source: Visit;
+    readonly results: Results;
+    readonly earlier: readonly Results[];
+  }[];
 }
 
 /** Computes a client's visits, or only the stale ones; writes nothing. */
@@ -60,7 +82,7 @@ export function computeClient(shop: Workshop, client: ClientFolder, stale?: Read
   const document = clientDocument(shop.practice, client);
   const diagnostics: Diagnostic[] = [];
   const earlier: Results[] = [];
-  const visits: { visit: VisitFolder; results: Results }[] = [];
+  const visits: ClientComputed["visits"][number][] = [];
   for (const visit of client.visits) {
     const wanted = stale === undefined || stale.has(visit.path);
     const kept = wanted ? undefined : recorded(shop.practice, visit);
@@ -70,9 +92,9 @@ export function computeClient(shop: Workshop, client: ClientFolder, stale?: Read
     }
     const outcome = computeVisit(shop, document, visit, earlier);
     diagnostics.push(...outcome.diagnostics);
-    if (outcome.results === undefined) continue;
+    if (outcome.results === undefined || outcome.visit === undefined) continue;
+    if (wanted) visits.push({ visit, source: outcome.visit, results: outcome.results, earlier: [...earlier] });
     earlier.push(outcome.results);
-    if (wanted) visits.push({ visit, results: outcome.results });
   }
   return { diagnostics, visits };
 }

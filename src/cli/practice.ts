@@ -100,3 +100,7 @@ export const filesIn = (practice: Practice, folder: string, ending: RegExp): rea
   list(practice.root, folder)
     .filter((entry) => !entry.folder && ending.test(entry.name))
     .map((entry) => readFile(practice.root, `${folder}/${entry.name}`));
+
+/** A file of the practice, or undefined when there is none. */
+export const readIfThere = (practice: Practice, path: string): FileBytes | undefined =>
+  existsSync(join(practice.root, path)) ? readFile(practice.root, path) : undefined;

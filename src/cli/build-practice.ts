@@ -1,0 +1,137 @@
+/**
+ * Builds the stale visits of a practice: client by client, results and HTML first, PDF printed beside. What is done is
+ * noted every few seconds, so that an interrupted build goes on where it stopped.
+ */
+import { join } from "node:path";
+import type { Diagnostic } from "../kernel/diagnostic.js";
+import type { Laboratory } from "../kernel/generated/laboratory.js";
+import type { Printer } from "../report/printer.js";
+import type { Edition } from "../report/render.js";
+import { buildClient, RESULTS, type VisitBuilt } from "./build-client.js";
+import { readDocument } from "./check-practice.js";
+import { htmlName, type Page, pdfName } from "./editions.js";
+import { readFile, sha256, writeAtomically } from "./files.js";
+import { isFresh, outputsOf, programDigest, readRecord, writeRecord } from "./freshness.js";
+import { filesIn, type Practice, readIfThere, SESSION, seriesFiles } from "./practice.js";
+import type { Progress } from "./progress.js";
+import { laboratoryRetests, loadReference } from "./reference.js";
+
+export interface BuildWish {
+  readonly chosen: ReadonlySet<string>;
+  /** Empty for results only. */
+  readonly editions: readonly Edition[];
+  readonly pdf: boolean;
+  readonly useCache: boolean;
+}
+export interface BuildReport {
+  readonly problems: readonly Diagnostic[];
+  readonly built: readonly VisitBuilt[];
+  readonly fresh: number;
+}
+
+const NOTE_EVERY_MS = 3000;
+
+export async function buildPractice(
+  practice: Practice,
+  wish: BuildWish,
+  openProgress: (total: number) => Progress,
+): Promise<BuildReport> {
+  const record = readRecord(practice.root, wish.useCache);
+  const keys = contentKeys(practice);
+  const outputs = [
+    RESULTS,
+    ...wish.editions.flatMap((edition) => (wish.pdf ? [htmlName(edition), pdfName(edition)] : [htmlName(edition)])),
+  ];
+  const keyOf = (path: string) => keys.get(path) ?? "";
+  const stale = new Set(
+    [...wish.chosen].filter((path) => !isFresh(join(practice.root, path), record[path], keyOf(path), outputs)),
+  );
+  if (stale.size === 0) return { problems: [], built: [], fresh: wish.chosen.size };
+
+  const lab = readDocument(practice.root, "lab.yaml");
+  const retests = laboratoryRetests(practice, (lab.value ?? {}) as Laboratory);
+  const shop = { practice, lab, reference: await loadReference(retests.sets) };
+  const press =
+    wish.editions.length === 0
+      ? undefined
+      : { open: (await import("./press.js")).openPress(practice, shop.reference), editions: wish.editions };
+  const printer = wish.pdf && press ? (await import("../report/printer.js")).openPrinter() : undefined;
+  const progress = openProgress(stale.size);
+  const problems: Diagnostic[] = [...retests.diagnostics];
+  const built: VisitBuilt[] = [];
+  let noted = performance.now();
+  const note = (done: VisitBuilt, wrote: readonly string[]) => {
+    built.push({ ...done, wrote, pages: [] });
+    record[done.visit.path] = {
+      key: keyOf(done.visit.path),
+      outputs: outputsOf(join(practice.root, done.visit.path), wrote),
+    };
+    progress.step(done.visit.path);
+    if (performance.now() - noted < NOTE_EVERY_MS) return;
+    noted = performance.now();
+    writeRecord(practice.root, record);
+  };
+  try {
+    let printing: Promise<void> = Promise.resolve();
+    for (const client of practice.clients) {
+      if (!client.visits.some((visit) => stale.has(visit.path))) continue;
+      const outcome = await buildClient(shop, client, stale, press);
+      problems.push(...outcome.diagnostics);
+      const before = printing;
+      const now = printAll(practice, outcome.visits, printer, note);
+      // The next client is computed while this one prints; no more than two clients' pages are held at once.
+      await before;
+      printing = now;
+    }
+    await printing;
+  } finally {
+    progress.end();
+    writeRecord(practice.root, record);
+    await printer?.close();
+  }
+  return { problems, built, fresh: wish.chosen.size - stale.size };
+}
+
+async function printAll(
+  practice: Practice,
+  visits: readonly VisitBuilt[],
+  printer: Printer | undefined,
+  note: (done: VisitBuilt, wrote: readonly string[]) => void,
+): Promise<void> {
+  await Promise.all(
+    visits.map(async (done) => {
+      const pdfs = printer
+        ? await Promise.all(done.pages.map((page) => printPage(join(practice.root, done.visit.path), page, printer)))
+        : [];
+      note(done, [...done.wrote, ...pdfs]);
+    }),
+  );
+}
+
+async function printPage(folder: string, page: Page, printer: Printer): Promise<string> {
+  const pdf = await printer.print(page.html, page.facts);
+  writeAtomically(join(folder, pdfName(page.edition)), pdf);
+  return pdfName(page.edition);
+}
+
+/** Per visit, a digest of everything its outputs depend on: program, laboratory, client, its files and those of earlier visits. */
+function contentKeys(practice: Practice): ReadonlyMap<string, string> {
+  const own = [...filesIn(practice, "norms", /\.ya?ml$/), ...filesIn(practice, "retests", /\.csv$/)];
+  const shared = [
+    programDigest(),
+    readFile(practice.root, "lab.yaml").sha256,
+    ...own.map((file) => `${file.path} ${file.sha256}`),
+  ];
+  const keys = new Map<string, string>();
+  for (const client of practice.clients) {
+    const clientFile = readIfThere(practice, `${client.path}/client.yaml`);
+    let chain = sha256([...shared, clientFile?.sha256 ?? "no client file"].join("\n"));
+    for (const visit of client.visits) {
+      const series = Object.entries(seriesFiles(practice, visit)).map(([name, file]) => `${name} ${file.sha256}`);
+      const session = readFile(practice.root, `${visit.path}/${SESSION}`).sha256;
+      chain = sha256([chain, visit.path, session, ...series].join("\n"));
+      keys.set(visit.path, chain);
+    }
+  }
+  return keys;
+}

@@ -1,0 +1,29 @@
+/** The editions of a report: their files, and what turns results into them. Types and names only, so that it loads at once. */
+import type { Results } from "../kernel/results.js";
+import type { Visit } from "../kernel/visit.js";
+import type { PdfFacts } from "../report/pdf.js";
+import type { Edition } from "../report/render.js";
+
+export const EDITIONS: readonly Edition[] = ["practitioner", "client", "referral"];
+
+/** report.html is the practitioner's edition; the others say whose they are. */
+export const htmlName = (edition: Edition): string =>
+  edition === "practitioner" ? "report.html" : `report-${edition}.html`;
+export const pdfName = (edition: Edition): string => htmlName(edition).replace(/html$/, "pdf");
+
+export interface Page {
+  readonly edition: Edition;
+  readonly html: string;
+  readonly facts: PdfFacts;
+}
+
+export interface Press {
+  /** `digest` is the SHA-256 of results.yaml. */
+  render(
+    visit: Visit,
+    results: Results,
+    earlier: readonly Results[],
+    digest: string,
+    editions: readonly Edition[],
+  ): Promise<Page[]>;
+}

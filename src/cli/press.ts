@@ -1,0 +1,110 @@
+/**
+ * Results to reports: loads templates, words, theme and fonts once, and renders the editions of a visit. Loaded only by
+ * a build that renders, so that checking and computing never wait for charts.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { parse } from "yaml";
+import { drawCharts } from "../charts/charts.js";
+import { formulas } from "../formulas.generated.js";
+import type { Results } from "../kernel/results.js";
+import { speechOf, type WordTree } from "../kernel/speech.js";
+import type { Visit } from "../kernel/visit.js";
+import type { Reference } from "../pipeline.js";
+import type { PdfFacts } from "../report/pdf.js";
+import { openReporter, type ReportAssets } from "../report/render.js";
+import type { CitedTable } from "../report/view/context.js";
+import type { Page, Press } from "./editions.js";
+import { LARGEST_FILE, readFile, Unreadable } from "./files.js";
+import { PROGRAM } from "./freshness.js";
+import type { Practice } from "./practice.js";
+
+const TEMPLATES = join(PROGRAM, "templates");
+
+export function openPress(practice: Practice, reference: Reference): Press {
+  const reporter = openReporter(assets());
+  const tables: readonly CitedTable[] = [...(reference.tables as readonly CitedTable[]), ...citedErrors(reference)];
+  const words = new Map<string, WordTree>();
+  const wordsOf = (language: string): WordTree => {
+    const known =
+      words.get(language) ?? (parse(readFileSync(join(TEMPLATES, "words", `${language}.yaml`), "utf8")) as WordTree);
+    words.set(language, known);
+    return known;
+  };
+  return {
+    async render(visit, results, earlier, digest, editions) {
+      const language = visit.laboratory.language ?? "en";
+      const speech = speechOf(wordsOf(language));
+      const figures = drawCharts({ results, earlier, series: visit.series, speech });
+      const logo = logoOf(practice, visit.laboratory.logo);
+      const pages: Page[] = [];
+      for (const edition of editions) {
+        const html = await reporter.renderReport({
+          results,
+          earlier,
+          figures,
+          client: visit.client,
+          laboratory: visit.laboratory,
+          formulas,
+          rules: reference.rules,
+          tables,
+          words: wordsOf(language),
+          digest,
+          edition,
+          logo,
+        });
+        pages.push({ edition, html, facts: factsOf(html, visit, results, digest, language) });
+      }
+      return pages;
+    },
+  };
+}
+
+const factsOf = (html: string, visit: Visit, results: Results, digest: string, language: string): PdfFacts => ({
+  title: /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? `${results.client} ${results.date}`,
+  client: results.client,
+  visit: results.date,
+  digest,
+  language,
+  laboratory: visit.laboratory.name,
+});
+
+/** Published errors are cited like reference tables. */
+const citedErrors = (reference: Reference): CitedTable[] =>
+  reference.publishedErrors.map(
+    (table) => ({ ...table, measure: table.rows.flatMap((row) => row.measures).join(" ") }) as unknown as CitedTable,
+  );
+
+function assets(): ReportAssets {
+  const text = (path: string) => readFileSync(join(TEMPLATES, path), "utf8");
+  const named = (folder: string) =>
+    Object.fromEntries(
+      readdirSync(join(TEMPLATES, folder))
+        .filter((file) => file.endsWith(".hbs"))
+        .sort()
+        .map((file) => [file.replace(/\.hbs$/, ""), text(join(folder, file))]),
+    );
+  const fonts = readdirSync(join(TEMPLATES, "theme/fonts"))
+    .filter((file) => file.endsWith(".woff2"))
+    .sort()
+    .map(
+      (file) =>
+        [file.replace(/\.woff2$/, ""), new Uint8Array(readFileSync(join(TEMPLATES, "theme/fonts", file)))] as const,
+    );
+  return {
+    templates: { pages: named("."), partials: named("partials") },
+    theme: { config: JSON.parse(text("theme/vega-config.json")), widths: JSON.parse(text("theme/fonts/widths.json")) },
+    css: text("theme/print.css"),
+    fonts: Object.fromEntries(fonts),
+  };
+}
+
+/** The laboratory's picture as a data address; "" when it has none. */
+function logoOf(practice: Practice, path: string | undefined): string {
+  if (path === undefined) return "";
+  const { bytes } = readFile(practice.root, path);
+  if (bytes.length > Math.min(200_000, LARGEST_FILE))
+    throw new Unreadable(path, "is larger than 200 kB", "Every report carries the logo: make it smaller.");
+  const type = path.endsWith(".svg") ? "image/svg+xml" : "image/png";
+  return `data:${type};base64,${Buffer.from(bytes).toString("base64")}`;
+}
