@@ -20,17 +20,20 @@ export interface Channel {
   readonly xs: Float64Array;
   /** 0 = kept. */
   readonly excluded: Uint8Array;
-  /** Usual time between samples, s: a longer step is a gap and covers no more than three of these. */
+  /** Usual time between samples, s: after a longer step a sample stands for no more than two and a half of these. */
   readonly intervalS: number;
 }
 
 /** Share of a window that kept samples must fill. */
 export const COVERAGE = 2 / 3;
+/** What one sample may stand for after a gap, in usual intervals. */
+const LONGEST = 2.5;
+/** A window of 10 s or longer needs this many breaths, however slow the breathing. */
+const FEWEST_BREATHS = 3;
 
 /** The best window inside (fromS, toS], or undefined where no window is filled. */
 export function bestWindow(c: Channel, fromS: number, toS: number, widthS: number): Window | undefined {
   const { time, xs, excluded } = c;
-  const longest = Math.max(6, 3 * c.intervalS);
   // A window may lie a twentieth of a sample outside the phase: clocks are printed rounded.
   const slack = 0.05 * c.intervalS;
   let best: Window | undefined;
@@ -55,9 +58,10 @@ export function bestWindow(c: Channel, fromS: number, toS: number, widthS: numbe
       from++;
     }
     if (count === 0 || t - widthS < fromS - slack || !kept(i)) continue;
+    if (count < FEWEST_BREATHS && widthS >= 10 && c.intervalS < 5) continue;
     const mean = sum / count;
     if (best !== undefined && mean <= best.mean) continue;
-    if (covered(time, excluded, xs, from, i, t - widthS, longest) < COVERAGE * widthS) continue;
+    if (covered(time, excluded, xs, from, i, t - widthS, c.intervalS) < COVERAGE * widthS) continue;
     best = { mean, fromS: t - widthS, toS: t, n: count };
   }
   return best;
@@ -71,17 +75,17 @@ function covered(
   first: number,
   last: number,
   startS: number,
-  longest: number,
+  intervalS: number,
 ): number {
   let seconds = 0;
   let before = first - 1;
   while (before >= 0 && excluded[before] === 1) before--;
-  let previous = before >= 0 ? (time[before] as number) : (time[first] as number) - longest / 3;
+  let previous = before >= 0 ? (time[before] as number) : (time[first] as number) - intervalS;
   for (let i = first; i <= last; i++) {
     if (excluded[i] === 1) continue;
     const t = time[i] as number;
     if (excluded[i] === 0 && !Number.isNaN(xs[i] as number))
-      seconds += Math.min(longest, t - Math.max(startS, previous));
+      seconds += Math.min(LONGEST * intervalS, t - Math.max(startS, previous));
     previous = t;
   }
   return seconds;
@@ -109,7 +113,7 @@ export function meanIn(
     n++;
   }
   if (n === 0) return undefined;
-  const seconds = covered(time, excluded, xs, first, last, fromS, Math.max(6, 3 * c.intervalS));
+  const seconds = covered(time, excluded, xs, first, last, fromS, c.intervalS);
   return seconds < share * (toS - fromS) ? undefined : { mean: sum / n, n };
 }
 

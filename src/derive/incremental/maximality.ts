@@ -38,7 +38,7 @@ function highestLactate(visit: Visit): number | undefined {
   return values.length === 0 ? undefined : Math.max(...values);
 }
 
-export function judgeMaximality(book: Notebook): void {
+export function judgeMaximality(book: Notebook, visit: Visit): void {
   const because = book.entry("vo2_peak");
   if (because?.kind === "not given") {
     book.withhold("maximality", "peak oxygen uptake is not given");
@@ -51,6 +51,10 @@ export function judgeMaximality(book: Notebook): void {
   const plateau = word("plateau");
   const bout = word("verification");
   const rule = { rule: "maximality r1" };
+  if (visit.session.incremental?.stop?.reason === "planned") {
+    book.judge("maximality", "VO2peak", "The test was ended by plan, before exhaustion: no maximum is claimed.", rule);
+    return;
+  }
   if (bout === "incremental test not maximal") {
     book.judge(
       "maximality",

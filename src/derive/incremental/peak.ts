@@ -48,7 +48,7 @@ function bestSample(test: Prepared, name: BreathChannel, span: PhaseSpan): Windo
 }
 
 export function bestOf(test: Prepared, name: BreathChannel, span: PhaseSpan, chosenS: number): Window | undefined {
-  if (!test.breathByBreath && test.intervalS >= chosenS - 1) return bestSample(test, name, span);
+  if (!test.timed || (!test.breathByBreath && test.intervalS >= chosenS - 1)) return bestSample(test, name, span);
   return bestWindow(channelOf(test, name), span.fromS, span.toS, chosenS);
 }
 

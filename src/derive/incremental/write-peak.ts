@@ -49,7 +49,9 @@ function writeWindow(book: Notebook, test: Prepared, peak: Peak, file: string): 
   const error = peakError(test, peak);
   const notes: string[] = [];
   if (peak.span.phase === "verification") notes.push("reached in the verification bout");
-  if (peak.n === 1) notes.push(`one recorded mean of ${Math.round(peak.widthS)} s, longer windows are not to be had`);
+  if (!test.timed) notes.push("one typed mean; how long it lasted is not stated");
+  else if (peak.n === 1)
+    notes.push(`one recorded mean of ${Math.round(peak.widthS)} s; a shorter window is not to be had`);
   if (test.phasesFrom === "workload") notes.push("phases detected: confirm");
   if (test.phasesFrom === "none") notes.push("phases not known: the whole series was searched");
   book.found("vo2_peak", peak.mean, bestWindow, refs, {
