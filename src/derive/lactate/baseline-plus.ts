@@ -25,9 +25,10 @@ export const info: FormulaInfo<[readonly Point[], number], number> = {
   output: { unit: "W or km/h", decimals: 1 },
   caveat: "One step's error moves the baseline and with it the threshold.",
   source: {
-    authors: "Coyle EF and others",
+    authors: "Coyle EF, Martin WH, Ehsani AA and others",
     year: 1983,
-    title: "Blood lactate threshold: rise of 1 mmol/L above baseline",
+    title: "Blood lactate threshold in some well-trained ischemic heart disease patients",
+    journal: "J Appl Physiol 54:18–23",
     where: "definition, restated in comparisons of lactate thresholds (Jamnick 2018, PLoS One 13:e0199794)",
     verified: "memory",
   },

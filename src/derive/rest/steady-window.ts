@@ -94,7 +94,7 @@ export const info: FormulaInfo<[Minutes, Minutes, number, number, WindowRule?], 
   },
   output: { unit: "min", decimals: 0 },
   source: {
-    authors: "Popp CJ and others (definition of steady state); Irving CJ and others 2016 (time to reach it)",
+    authors: "Popp CJ and others (definition of steady state); Irving and others 2016 (time to reach it)",
     year: "2016–2019",
     title:
       "Evaluating steady-state resting energy expenditure using indirect calorimetry in adults with overweight and obesity",

@@ -1871,6 +1871,10 @@ export interface Manoeuvre {
    */
   acceptable?: boolean;
   /**
+   * For a manoeuvre that is not acceptable: true where its values may still be reported with grade U, if no better one exists.
+   */
+  usable?: boolean;
+  /**
    * Back-extrapolated volume. Up to 5 % of FVC or 0.100 L, whichever is greater.
    */
   back_extrapolated_volume_l?: number;
