@@ -39,8 +39,18 @@ interface Scan {
   readonly least: number;
 }
 
+/** Student's t of a two-sided 95 % interval, kept once computed: a test asks for the same few again and again. */
+const known = new Map<number, number>();
+function twoSided(df: number): number {
+  const before = known.get(df);
+  if (before !== undefined) return before;
+  const t = studentQuantile(0.975, df);
+  known.set(df, t);
+  return t;
+}
+
 /** Best bend with its interval, or why there is none to fit. */
-export function fitBend(problem: BentProblem, confidence = 0.95): BentOutcome {
+export function fitBend(problem: BentProblem): BentOutcome {
   const { x, y, weight, terms, bent, side, second } = problem;
   const n = x.length;
   if (n < 2 * side + 2 || n < terms.length + 6) return { because: `only ${n} intervals of 15 s hold what it needs` };
@@ -71,7 +81,7 @@ export function fitBend(problem: BentProblem, confidence = 0.95): BentOutcome {
   const kappa = resemblance(residual);
   const straight = withSecond ? reduced.secondAlone : reduced.none;
   const f = Math.max(0, (straight - least) / 2 / ((least / df) * kappa));
-  const limit = least * (1 + (kappa * studentQuantile((1 + confidence) / 2, df) ** 2) / df);
+  const limit = least * (1 + (kappa * twoSided(df) ** 2) / df);
   const { low, high, rival } = below(scan, at, limit);
   const fixed = secondAt === undefined ? terms : [...terms, x.map((value) => bent(value, secondAt))];
   const unbent = y.map((value, i) => value - change * bent(x[i] as number, scan.bend));

@@ -20,18 +20,22 @@ export function smoothInTime(t: Float64Array, y: Float64Array, halfWidthS: numbe
   const slope = new Float64Array(n);
   const length = new Float64Array(n);
   let trace = 0;
+  let from = 0;
+  let to = 0;
   for (let i = 0; i < n; i++) {
     const at = t[i] as number;
+    while (at - (t[from] as number) >= halfWidthS) from++;
+    while (to < n && (t[to] as number) - at < halfWidthS) to++;
     let s0 = 0;
     let s1 = 0;
     let s2 = 0;
     let y0 = 0;
     let y1 = 0;
-    for (let j = 0; j < n; j++) {
+    for (let j = from; j < to; j++) {
       const d = (t[j] as number) - at;
       const u = Math.abs(d) / halfWidthS;
       if (u >= 1) continue;
-      const w = (1 - u ** 3) ** 3;
+      const w = tricube(u);
       s0 += w;
       s1 += w * d;
       s2 += w * d * d;
@@ -43,11 +47,11 @@ export function smoothInTime(t: Float64Array, y: Float64Array, halfWidthS: numbe
     value[i] = line ? (s2 * y0 - s1 * y1) / det : y0 / s0;
     slope[i] = line ? (s0 * y1 - s1 * y0) / det : 0;
     let squares = 0;
-    for (let j = 0; j < n; j++) {
+    for (let j = from; j < to; j++) {
       const d = (t[j] as number) - at;
       const u = Math.abs(d) / halfWidthS;
       if (u >= 1) continue;
-      const w = (1 - u ** 3) ** 3;
+      const w = tricube(u);
       const l = line ? (w * (s2 - s1 * d)) / det : w / s0;
       squares += l * l;
       if (j === i) trace += l;
@@ -58,4 +62,9 @@ export function smoothInTime(t: Float64Array, y: Float64Array, halfWidthS: numbe
   for (let i = 0; i < n; i++) rss += ((y[i] as number) - (value[i] as number)) ** 2;
   const sd = Math.sqrt(rss / Math.max(1, n - 1.3 * trace));
   return { value, slope, se: length.map((l) => l * sd) };
+}
+
+function tricube(u: number): number {
+  const v = 1 - u * u * u;
+  return v * v * v;
 }

@@ -20,20 +20,17 @@ export function momentOf(time: Float64Array, vo2: Float64Array, v: number): numb
   return undefined;
 }
 
-/** A channel given at `time` (NaN = missing), smoothed over ± 60 s and read at a moment; undefined outside its data. */
-export function smoothAt(time: Float64Array, channel: Float64Array, moment: number): number | undefined {
+/** A channel given at `time` (NaN = missing), smoothed over ± 60 s: reads it at a moment, undefined outside its data. */
+export function smoothCourse(time: Float64Array, channel: Float64Array): (moment: number) => number | undefined {
   const kept = [...time.keys()].filter((i) => Number.isFinite(channel[i]));
-  if (kept.length < 3) return undefined;
+  if (kept.length < 3) return () => undefined;
   const t = Float64Array.from(kept, (i) => time[i] as number);
-  return readAt(
+  const { value } = smoothInTime(
     t,
-    smoothInTime(
-      t,
-      Float64Array.from(kept, (i) => channel[i] as number),
-      60,
-    ).value,
-    moment,
+    Float64Array.from(kept, (i) => channel[i] as number),
+    60,
   );
+  return (moment) => readAt(t, value, moment);
 }
 
 /** Straight line between neighbours; undefined outside the first and last time. */
@@ -55,7 +52,7 @@ function compute(threshold: number, vo2: readonly number[], channel: readonly nu
   const moment = momentOf(time, Float64Array.from(vo2), threshold);
   if (moment === undefined)
     throw new OutOfRange("value-at-threshold", "threshold", threshold, "thresholds inside the measured course");
-  const value = smoothAt(time, Float64Array.from(channel), moment);
+  const value = smoothCourse(time, Float64Array.from(channel))(moment);
   if (value === undefined)
     throw new OutOfRange("value-at-threshold", "channel", "missing", "moments it was recorded at");
   return value;

@@ -5,7 +5,7 @@ import type { Notebook } from "../../kernel/notebook.js";
 import type { Visit } from "../../kernel/visit.js";
 import { info as combined } from "./combined-threshold.js";
 import type { Thresholds } from "./find.js";
-import { momentOf, readAt, smoothAt } from "./value-at-threshold.js";
+import { momentOf, readAt, smoothCourse } from "./value-at-threshold.js";
 
 const COLUMNS: readonly Column[] = [
   { key: "threshold", title: "Threshold" },
@@ -64,7 +64,7 @@ function readCells(read: ReadThreshold, found: Thresholds | undefined, name: "vt
     read.vo2_l_min ?? (points && time !== undefined ? readAt(points.bins.time, points.axis.value, time) : undefined);
   const heart =
     read.heart_rate_bpm ??
-    (points && time !== undefined ? smoothAt(points.bins.time, points.bins.heartRate, time) : undefined);
+    (points && time !== undefined ? smoothCourse(points.bins.time, points.bins.heartRate)(time) : undefined);
   const verdict = found?.[name];
   const compared =
     verdict === undefined || "because" in verdict || vo2 === undefined

@@ -8,7 +8,7 @@ import { type Combined, info as combined } from "./combined-threshold.js";
 import type { Thresholds, Verdict } from "./find.js";
 import { type Load, loadsAt, rpeAt } from "./load-at.js";
 import { isFound, type Reading } from "./points.js";
-import { momentOf, smoothAt, info as valueAt } from "./value-at-threshold.js";
+import { momentOf, smoothCourse, info as valueAt } from "./value-at-threshold.js";
 
 const COLUMNS: readonly Column[] = [
   { key: "method", title: "Method" },
@@ -116,7 +116,7 @@ function writePlace(book: Notebook, place: Place, verdict: Verdict): void {
     book.found(id, value, valueAt, [...refs, ...more], error);
   };
   write(`${name}_time`, (t) => t, "the threshold lies outside the fitted part of the test");
-  write(`${name}_heart_rate`, (t) => smoothAt(bins.time, bins.heartRate, t), "heart rate was not recorded there");
+  write(`${name}_heart_rate`, smoothCourse(bins.time, bins.heartRate), "heart rate was not recorded there");
   const lag: Ref[] = lagS === 0 ? [] : [{ name: "load_read_earlier_by", value: lagS, unit: "s" }];
   for (const load of loads) {
     const read = loadsAt(breaths, load, place.fromS, place.toS);
