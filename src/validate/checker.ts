@@ -54,7 +54,9 @@ async function compile(schemas: Schemas): Promise<Checker> {
     strictRequired: false,
     allowUnionTypes: true,
     validateSchema: false,
+    // A program run checks a few files: compiling costs more than the checks, so the code is not polished.
     inlineRefs: false,
+    code: { optimize: false },
     formats: {
       date: (text: string) => readDate(text) !== undefined,
       time: /^([01]\d|2[0-3]):[0-5]\d(:[0-5]\d)?$/,
