@@ -19,7 +19,7 @@ export function decodeStrictly(bytes: Uint8Array): { text: string } | { fault: "
 /** Text of a CSV in the stated encoding; unstated: UTF-16 by its mark, else UTF-8, else the Western 8-bit set. */
 export function decodeLeniently(bytes: Uint8Array, encoding?: Encoding): string {
   if (encoding === "utf-16" || (encoding === undefined && looksLikeUtf16(bytes)))
-    return new TextDecoder(bytes[0] === 0xfe && bytes[1] === 0xff ? "utf-16be" : "utf-16le").decode(bytes);
+    return new TextDecoder(bytes[0] === 0xfe || bytes[0] === 0 ? "utf-16be" : "utf-16le").decode(bytes);
   if (encoding === "latin-1") return new TextDecoder("windows-1252").decode(bytes);
   const strict = decodeStrictly(bytes);
   const text = "text" in strict ? strict.text : new TextDecoder("windows-1252").decode(bytes);

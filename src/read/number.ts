@@ -13,17 +13,19 @@ export function readNumber(cell: string, decimal: "." | ","): number {
 
 const finite = (x: number) => (Number.isFinite(x) ? x : Number.NaN);
 
-/** Seconds of h:mm:ss, with a decimal fraction of the seconds. Hours may exceed 23 for an elapsed time. */
-export function readHours(cell: string, decimal: "." | ","): number {
+/**
+ * Seconds of h:mm:ss, with a decimal fraction of the seconds after either mark: the colons already say that it is a
+ * time. Hours may exceed 23 for an elapsed time.
+ */
+export function readHours(cell: string): number {
   const match = /^(\d{1,3}):([0-5]?\d):([0-5]?\d(?:[.,]\d+)?)$/.exec(cell);
-  return match ? Number(match[1]) * 3600 + Number(match[2]) * 60 + seconds(match[3], decimal) : Number.NaN;
+  return match ? Number(match[1]) * 3600 + Number(match[2]) * 60 + seconds(match[3]) : Number.NaN;
 }
 
 /** Seconds of mm:ss, with a decimal fraction of the seconds. Minutes may exceed 59; an hour in front is accepted. */
-export function readMinutes(cell: string, decimal: "." | ","): number {
+export function readMinutes(cell: string): number {
   const match = /^(\d{1,5}):([0-5]?\d(?:[.,]\d+)?)$/.exec(cell);
-  return match ? Number(match[1]) * 60 + seconds(match[2], decimal) : readHours(cell, decimal);
+  return match ? Number(match[1]) * 60 + seconds(match[2]) : readHours(cell);
 }
 
-/** Either mark is accepted inside a time: the colons already say that it is one. */
-const seconds = (text: string | undefined, _decimal: "." | ",") => Number((text ?? "").replace(",", "."));
+const seconds = (text: string | undefined) => Number((text ?? "").replace(",", "."));

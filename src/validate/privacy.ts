@@ -8,7 +8,8 @@ import { isConfirmed } from "./confirmed.js";
 import { show, words } from "./words.js";
 
 const MAIL = /[^\s@]+@[^\s@]+\.[a-z]{2,}/i;
-const PHONE = /(?<![\d.,:-])(?:\+|00)?\d(?:[ ()/-]{0,2}\d){7,13}(?![\d.,:])/;
+/** A trunk or country prefix and 7 to 13 digits, or groups of 3, 3 and 4: a row of work rates is neither. */
+const PHONE = /(?<![\d.,:-])(?:(?:\+|00|0)[1-9](?:[ ()/-]{0,2}\d){6,12}|\(?\d{3}\)?[ -]\d{3}-\d{4})(?![\d.,:])/;
 const NAME = /(?<![\p{L}.])(\p{Lu}\p{Ll}{2,}) (\p{Lu}\p{Ll}{2,})(?!\p{L})/gu;
 /** Capitalised words of the trade and the calendar, which make no name. */
 const NOT_A_NAME = new Set(
@@ -46,7 +47,8 @@ export function personalFaults(document: Document): Diagnostic[] {
   return found;
 }
 
-function personal(text: string, isPerson: boolean): { what: string; text: string } | undefined {
+/** What of a text looks personal, and why; `isPerson` where a person is named on purpose, by role or initials. */
+export function personal(text: string, isPerson: boolean): { what: string; text: string } | undefined {
   const mail = MAIL.exec(text);
   if (mail) return { what: "an e-mail address", text: mail[0] };
   const phone = PHONE.exec(text.replace(/\d{4}-\d{2}-\d{2}/g, (d) => "x".repeat(d.length)));

@@ -44,7 +44,11 @@ describe("readSeries", () => {
     const text = "zeit µ;x\n1;2\n2;3\n";
     const expected = read(text, mapping).channels;
     expect(read(Buffer.from(text, "latin1"), mapping).channels).toEqual(expected);
-    expect(read(Buffer.from(`\uFEFF${text}`, "utf16le"), mapping).channels).toEqual(expected);
+    for (const mark of ["", "\uFEFF"]) {
+      const little = Buffer.from(mark + text, "utf16le");
+      expect(read(little, mapping).channels).toEqual(expected);
+      expect(read(Buffer.from(little).swap16(), mapping).channels).toEqual(expected);
+    }
     expect(read(Buffer.from(`\uFEFF${text}`, "utf8"), mapping).channels).toEqual(expected);
     expect(read(text.replaceAll("\n", "\r"), mapping).channels).toEqual(expected);
   });

@@ -7,6 +7,7 @@ import { openChecker } from "../../src/validate/checker.js";
 import { resolveChoices } from "../../src/validate/choices.js";
 import { isConfirmed } from "../../src/validate/confirmed.js";
 import { fileNameFault } from "../../src/validate/file-name.js";
+import { personal } from "../../src/validate/privacy.js";
 import { references, seriesFiles } from "../../src/validate/references.js";
 import { readTree, schemas, validateTree } from "./practice-tree.js";
 
@@ -137,6 +138,28 @@ describe("names", () => {
     expect(references(value).series.map((s) => s.file)).toEqual(["x.csv", "../y.csv", "x.csv"]);
     expect(references(value).instruments.map((s) => s.instrument)).toEqual(["cart", "cuff"]);
     expect(seriesFiles(value)).toEqual(["x.csv"]);
+  });
+});
+
+describe("text that looks personal", () => {
+  it("is told from the words and numbers of a laboratory", () => {
+    const looks = (text: string) => personal(text, false)?.what;
+    for (const text of [
+      "Stages 100 120 140 160 180 W, cadence 80 85 90",
+      "Times 0 5 10 15 20 25 30 min",
+      "Modified Bruce protocol on Tuesday Morning, room 2026-03-02 08:30",
+      "Mask size M; Borg 17; 748.5 mmHg",
+      "Stopped by the client. Legs heavy.",
+      "serial 4711-0815",
+    ])
+      expect(looks(text), text).toBeUndefined();
+    expect(looks("call 030 1234567")).toBe("a telephone number");
+    expect(looks("+44 20 7946 0000")).toBe("a telephone number");
+    expect(looks("555-123-4567")).toBe("a telephone number");
+    expect(looks("write to a.b@example.org")).toBe("an e-mail address");
+    expect(looks("measured by Erika Mustermann")).toBe("a name");
+    expect(personal("Erika Mustermann", true)?.what).toBe("a name");
+    expect(personal("E.M.", true)).toBeUndefined();
   });
 });
 
