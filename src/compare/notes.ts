@@ -7,6 +7,7 @@ import { attempt, type ErrorModel } from "./error-model.js";
 import type { Spread } from "./known.js";
 
 const EXTREME = 1.5; // standard deviations from the group's mean (common practice)
+const EXTREME_PERCENTILE = 7; // the share of a normal distribution beyond 1.5 standard deviations is 6.7 %
 
 /** A caution where the baseline was extreme for its group, with the drift to expect where the reliability is known. */
 export function regressionNote(
@@ -15,11 +16,8 @@ export function regressionNote(
   model: ErrorModel | undefined,
   spread: Spread | undefined,
 ): string | undefined {
-  const z =
-    baseline.norms?.find((norm) => norm.z !== undefined)?.z ??
-    (spread?.mean === undefined ? undefined : (baseline.value - spread.mean) / spread.sd);
-  if (z === undefined || Math.abs(z) < EXTREME) return undefined;
-  const side = z > 0 ? "high" : "low";
+  const place = positionOf(baseline, spread);
+  if (place === undefined) return undefined;
   const reliability = model?.reliability?.();
   const middle = spread?.mean;
   const drift =
@@ -31,7 +29,22 @@ export function regressionNote(
       ? "part of an extreme result is chance, and a second test tends back towards the middle without any real change"
       : `a second test would on average read ${toDecimals(Math.abs(drift), baseline.decimals)} ${baseline.unit} ${drift > 0 ? "higher" : "lower"} without any real change`;
   const cure = tests > 1 ? "" : "; two baseline tests, averaged, would guard against it";
-  return `The first value was ${side} for the reference group (${toDecimals(Math.abs(z), 1)} SD from its mean): ${size}${cure}.`;
+  return `The first value was ${place.side} for the reference group (${place.where}): ${size}${cure}.`;
+}
+
+/** On which side of its group an extreme baseline stands, by z-score or percentile of its norm or by the retest sample. */
+function positionOf(baseline: Quantity, spread: Spread | undefined): { side: string; where: string } | undefined {
+  const z =
+    baseline.norms?.find((norm) => norm.z !== undefined)?.z ??
+    (spread?.mean === undefined ? undefined : (baseline.value - spread.mean) / spread.sd);
+  if (z !== undefined)
+    return Math.abs(z) < EXTREME
+      ? undefined
+      : { side: z > 0 ? "high" : "low", where: `${toDecimals(Math.abs(z), 1)} SD from its mean` };
+  const percentile = baseline.norms?.find((norm) => norm.percentile !== undefined)?.percentile;
+  if (percentile === undefined || (percentile > EXTREME_PERCENTILE && percentile < 100 - EXTREME_PERCENTILE))
+    return undefined;
+  return { side: percentile > 50 ? "high" : "low", where: `percentile ${toDecimals(percentile, 0)}` };
 }
 
 /**
@@ -41,7 +54,7 @@ export function regressionNote(
 const UPTAKE_GAIN = {
   gain: 4.9,
   limits: 1.4,
-  from: "28 controlled trials of endurance training in adults of 18 to 45 years, Milanović 2015",
+  from: "28 controlled trials, adults of 18 to 45 years who began at 40.8 on average, Milanović 2015",
 };
 
 export function expectedGainNote(measure: string, ageYears: number, detectable: number): string | undefined {

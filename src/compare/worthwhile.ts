@@ -12,11 +12,11 @@ export interface Worthwhile {
   readonly from: string;
 }
 
-/** Spread of VO2max among healthy adults before training, used where nothing nearer the client is known. */
+/** Spread of VO2max among healthy adults before training, used where nothing nearer the client is known. Its mean is left out:
+ * a trained client was not drawn from these people, so their middle says nothing of where a second test would tend. */
 const UPTAKE_SPREAD: Spread = {
   measure: "vo2_peak_per_mass",
   sd: 7.9, // Milanović, Sporiš & Weston 2015, abstract: baseline 40.8 ± 7.9 mL/kg/min
-  mean: 40.8,
   from: "723 healthy adults of 28 training trials (Milanović 2015, Sports Med 45:1469–1481)",
 };
 

@@ -47,6 +47,13 @@ describe("a change with a published error", () => {
     expect(down.low).toBeCloseTo(-22 - 15.61, 1);
   });
 
+  it("draws the line at the detectable change of 15.61 mmHg", () => {
+    expect(one("systolic_pressure", 120, 135).verdict).toBe("no clear change");
+    expect(one("systolic_pressure", 120, 136).verdict).toBe("higher, beyond error");
+    expect(one("systolic_pressure", 136, 121).verdict).toBe("no clear change");
+    expect(one("systolic_pressure", 136, 120).verdict).toBe("lower, beyond error");
+  });
+
   it("prints chances as whole percent that add to 100, and never the words of a test of hypotheses", () => {
     for (const now of [30, 38, 41, 44, 47, 55]) {
       const change = one("vo2_peak_per_mass", 42, now);
@@ -84,6 +91,14 @@ describe("a change with a published error", () => {
     const low = one("vo2_peak_per_mass", 32, 36, known).notes ?? [];
     expect(low.join()).toMatch(/first value was low.*would on average read 1\.\d mL\/kg\/min higher/);
     expect((one("vo2_peak_per_mass", 42, 44, known).notes ?? []).join()).not.toContain("first value");
+    const placed = (percentile: number) =>
+      changeOf(
+        run("vo2_peak_per_mass", 32, 36, tablesKnown, { norms: [{ table: "invented", percentile }] }),
+        "change_vo2_peak_per_mass",
+      ).notes?.join();
+    expect(placed(4)).toContain("was low for the reference group (percentile 4): part of an extreme result is chance");
+    expect(placed(96)).toContain("was high");
+    expect(placed(30)).not.toContain("first value");
   });
 });
 

@@ -182,6 +182,9 @@ describe("goals", () => {
     expect(verdict(48)?.verdict).toBe("on course");
     expect(verdict(45.5)?.verdict).toBe("cannot tell yet");
     expect(verdict(41)?.verdict).toBe("behind");
+    // By hand: margin 2.17, error 2.571 √(1 + 0.497²) = 2.871, chance 0.775; with the whole error of the baseline 0.725.
+    expect(verdict(47.2)?.verdict).toBe("on course");
+    expect(verdict(47.2)?.because).toContain("about 78 in 100");
     expect(verdict(48)?.because).toContain("it would now be 45.0 mL/kg/min");
   });
   it("says when it is reached, not reached at its date, or has no date", () => {

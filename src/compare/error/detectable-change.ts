@@ -53,6 +53,12 @@ export const info: FormulaInfo<[number, number, number, number], number> = {
     { given: [1.3, known, 1, 1], expect: 3.6034, tolerance: 0.0001, from: "by hand: 1.95996 · 1.41421 · 1.3" },
     { given: [1.3, known, 2, 2], expect: 2.548, tolerance: 0.0005, from: "by hand: two tests on each side, 3.6034/√2" },
     {
+      given: [1.3, known, 2, 1],
+      expect: 3.1206,
+      tolerance: 0.0005,
+      from: "by hand: two tests before, one now: 1.95996 · 1.3 · √1.5",
+    },
+    {
       given: [4.85, known, 1, 1],
       expect: 13.4,
       tolerance: 0.05,

@@ -8,6 +8,7 @@
  */
 import type { FormulaInfo } from "../../kernel/formula.js";
 import { fisherQuantile } from "../../kernel/student.js";
+import { WORKED_PAIRS } from "./pairs.js";
 import { shroutFleiss1979 } from "./sources.js";
 import { meanSquares, type Scores, SIX_BY_FOUR } from "./two-way-variance.js";
 
@@ -63,6 +64,13 @@ export const info: FormulaInfo<[Scores], Correlation> = {
       tolerance: 0.005,
       pick: (c) => c.high,
       from: "from memory: limits commonly printed for this table, .019 to .76",
+    },
+    {
+      given: [WORKED_PAIRS],
+      expect: 0.97879,
+      tolerance: 0.00001,
+      pick: (c) => c.value,
+      from: "by hand: mean squares 52.642722, 0.8405 and 0.533833",
     },
     { given: [[[1, 2]]], expect: "refused", from: "one person has no spread" },
   ],

@@ -42,6 +42,8 @@ export const info: FormulaInfo<[number], number> = {
       tolerance: 0.05,
       from: "by hand: 2.77 · 280 g of fat mass (J Clin Densitom 2015;18:546–550)",
     },
+    { given: [0.25], expect: 0.6925, tolerance: 0.0001, from: "by hand: 2.77 · 0.25 kg of fat" },
+    { given: [0.48], expect: 1.33, tolerance: 0.005, from: "by hand: 2.77 · 0.8 % of 60.0 kg of lean mass" },
     { given: [0], expect: "refused", from: "an error of zero cannot be" },
   ],
 };
