@@ -5,12 +5,12 @@ import { framed, layer, x, y } from "./parts.js";
 /** Each reading as a bar from the lower to the upper pressure; the mean of the readings used as lines. */
 export const bloodPressure: Chart = ({ results, speech }) => {
   const readings = table(results, "blood_pressure_readings");
-  if (readings === undefined || !has(readings, "systolic_mmhg", "diastolic_mmhg")) return [];
+  if (readings === undefined || !has(readings, "systolic", "diastolic")) return [];
   const rows = records(readings).flatMap((row, i): Datum[] => {
-    const [high, low] = [numberOf(row.systolic_mmhg), numberOf(row.diastolic_mmhg)];
+    const [high, low] = [numberOf(row.systolic), numberOf(row.diastolic)];
     return high === undefined || low === undefined
       ? []
-      : [{ reading: i + 1, high, low, used: !/^(no|false|discarded)/.test(String(row.used ?? "yes")) }];
+      : [{ reading: i + 1, high, low, used: !/^(no|false|discarded)/.test(String(row.counts ?? "yes")) }];
   });
   if (rows.length === 0) return [];
   const means = (["systolic_pressure", "diastolic_pressure"] as const).flatMap((id): Datum[] => {
@@ -60,7 +60,7 @@ export const bloodPressure: Chart = ({ results, speech }) => {
         [
           layer("means", "rule", "guide", { y: y("y", null) }),
           layer("means", "text", "name", {
-            x: { value: 352 },
+            x: { value: 312 },
             y: y("y", null),
             text: { field: "name", type: "nominal" },
           }),

@@ -1,29 +1,36 @@
 import type { Chart, Datum } from "../kernel/figure.js";
+import type { Cell } from "../kernel/measure.js";
 import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
 import { layer, titled, x } from "./parts.js";
 
 const PARTS = [
-  { key: "lean_kg", style: "bar", word: "lean" },
-  { key: "fat_kg", style: "bar-light", word: "fat" },
-  { key: "bone_kg", style: "bar-dark", word: "bone" },
+  { key: "lean", style: "bar", word: "lean" },
+  { key: "fat", style: "bar-light", word: "fat" },
+  { key: "bmc", style: "bar-dark", word: "bone" },
 ] as const;
+
+/** The scan reports grams; the figure shows kilograms. */
+const kilograms = (grams: Cell | undefined): number | undefined => {
+  const found = numberOf(grams);
+  return found === undefined ? undefined : found / 1000;
+};
 
 /** Fat, lean soft tissue and bone of each region of the scan, side by side in kilograms. */
 export const bodyRegions: Chart = ({ results, speech }) => {
   const regions = table(results, "dxa_regions");
-  if (regions === undefined || !has(regions, "region", "fat_kg", "lean_kg")) return [];
-  const rows = records(regions);
+  if (regions === undefined || !has(regions, "region", "fat", "lean")) return [];
+  const rows = records(regions).filter((row) => !/^(?:whole|total)/i.test(String(row.region)));
   const named = rows.map(
     (row, i): Datum => ({
       row: i + 0.5,
       name: speech.find(`regions.${String(row.region).replaceAll(/\W/g, "_")}`) ?? String(row.region),
     }),
   );
-  const bars: Record<string, Datum[]> = { lean_kg: [], fat_kg: [], bone_kg: [] };
+  const bars: Record<string, Datum[]> = { lean: [], fat: [], bmc: [] };
   rows.forEach((row, i) => {
     let from = 0;
     for (const { key } of PARTS) {
-      const mass = numberOf(row[key]);
+      const mass = kilograms(row[key]);
       if (mass === undefined) continue;
       bars[key]?.push({ low: from, high: from + mass, row: i + 0.2, end: i + 0.8 });
       from += mass;
@@ -37,8 +44,8 @@ export const bodyRegions: Chart = ({ results, speech }) => {
     axis: null,
     scale: { domain: [0, rows.length], reverse: true, nice: false },
   });
-  const first = bars.lean_kg?.find(
-    (bar) => Number(bar.high) === Math.max(...(bars.lean_kg ?? []).map((b) => Number(b.high))),
+  const first = bars.lean?.find(
+    (bar) => Number(bar.high) === Math.max(...(bars.lean ?? []).map((b) => Number(b.high))),
   );
   const at = rows.length > 0 && first ? Number(first.row) + 0.3 : 0;
   const labels = PARTS.slice(0, 2).flatMap(({ key, word }): Datum[] => {
@@ -60,8 +67,8 @@ export const bodyRegions: Chart = ({ results, speech }) => {
         .map((row, i) =>
           speech.say("charts.regions.alt_row", {
             region: String(named[i]?.name),
-            fat: speech.number(numberOf(row.fat_kg) ?? 0, 2),
-            lean: speech.number(numberOf(row.lean_kg) ?? 0, 2),
+            fat: speech.number(kilograms(row.fat) ?? 0, 2),
+            lean: speech.number(kilograms(row.lean) ?? 0, 2),
           }),
         )
         .join(" "),

@@ -1,98 +1,133 @@
 import type { Chart, Datum, Figure } from "../kernel/figure.js";
 import type { NormPosition, Quantity } from "../kernel/measure.js";
+import type { Results } from "../kernel/results.js";
 import type { Speech } from "../kernel/speech.js";
-import { nameOf, withUnit } from "./entries.js";
+import { nameOf, numberOf, records, table, unitOf, withUnit } from "./entries.js";
 import { cloud, layer, x } from "./parts.js";
 
 /**
- * Where a value stands among 100 people of the reference group: 100 thin ticks in order, the client's place marked,
- * the middle person's value named. Nothing is coloured good or bad.
+ * Where a value stands in its reference group, on the measure's own scale: a thin tick for each reference percentile,
+ * the client's value as a mark with its error as a bar, the middle person's value named. Nothing is coloured good or
+ * bad, and no percentile is drawn that the source does not give.
  */
 export const normStrip: Chart = ({ results, speech }) =>
   results.entries.flatMap((entry) => {
     if (entry.kind !== "quantity") return [];
     const norm = entry.norms?.find((one) => one.percentile !== undefined);
-    return norm?.percentile === undefined ? [] : [strip(entry, norm, norm.percentile, speech)];
+    if (norm?.percentile === undefined) return [];
+    const curve = curveOf(results, entry.id);
+    return curve.length < 3 ? [] : [strip(entry, norm, norm.percentile, curve, speech)];
   });
 
-/** Ends of the client's measurement error as percentiles, where norms/ gives them. */
-type Position = NormPosition & { readonly percentileLow?: number; readonly percentileHigh?: number };
+interface CurvePoint {
+  readonly percentile: number;
+  readonly value: number;
+}
 
-/** A hundred ticks as one path: two ends and a break for each. */
-const people = Array.from({ length: 100 }, (_, i): Datum[] => [
-  { x: i + 0.5, y: 14, order: 3 * i },
-  { x: i + 0.5, y: 28, order: 3 * i + 1 },
-  { x: null, y: null, order: 3 * i + 2 },
-]).flat();
+/** Values of the group at the percentiles its source gives, from the table the norms stage wrote. */
+function curveOf(results: Results, measure: string): CurvePoint[] {
+  const curves = table(results, "reference_percentiles");
+  const row = curves && records(curves).find((one) => one.measure === measure);
+  if (row === undefined) return [];
+  return Object.entries(row).flatMap(([key, cell]) => {
+    const [percentile, value] = [/^p(\d+)$/.exec(key)?.[1], numberOf(cell)];
+    return percentile === undefined || value === undefined ? [] : [{ percentile: Number(percentile), value }];
+  });
+}
 
-function strip(entry: Quantity, norm: Position, percentile: number, speech: Speech): Figure {
+/** A hundred people in order, between the outermost percentiles of the source: each tick stands at its own value. */
+function people(curve: readonly CurvePoint[]): Datum[] {
+  const ticks: number[] = [];
+  for (let i = 1; i < curve.length; i++) {
+    const [a, b] = [curve[i - 1] as CurvePoint, curve[i] as CurvePoint];
+    for (let p = Math.ceil(a.percentile); p < b.percentile; p++)
+      ticks.push(a.value + ((b.value - a.value) * (p - a.percentile)) / (b.percentile - a.percentile));
+  }
+  ticks.push((curve[curve.length - 1] as CurvePoint).value);
+  return ticks.flatMap((value, i): Datum[] => [
+    { x: value, y: 15, order: 3 * i },
+    { x: value, y: 27, order: 3 * i + 1 },
+    { x: null, y: null, order: 3 * i + 2 },
+  ]);
+}
+
+function strip(
+  entry: Quantity,
+  norm: NormPosition,
+  percentile: number,
+  curve: readonly CurvePoint[],
+  speech: Speech,
+): Figure {
   const lower = Math.min(99, Math.max(1, Math.round(percentile)));
-  const median = norm.median === undefined ? undefined : withUnit(speech, { ...entry, value: norm.median });
-  const spread: Datum[] =
-    norm.percentileLow === undefined || norm.percentileHigh === undefined
-      ? []
-      : [{ low: norm.percentileLow, high: norm.percentileHigh }];
-  const scale = { scale: { domain: [0, 100] }, axis: null };
-  const at = (field: string) => x(field, null, scale);
-  const row = { y: { value: 21 } };
+  const group = norm.group ?? norm.table;
+  const middle = curve.find((point) => point.percentile === 50);
+  const median = middle === undefined ? undefined : withUnit(speech, { ...entry, value: middle.value });
+  const { low, high, typical } = entry.error ?? {};
+  const error: Datum[] =
+    low !== undefined && high !== undefined
+      ? [{ low, high }]
+      : typical !== undefined
+        ? [{ low: entry.value - typical, high: entry.value + typical }]
+        : [];
+  const axis = { title: null, tickCount: 5, offset: -2 };
+  const at = (field: string) => x(field, null, { scale: { nice: false, padding: 12 }, axis });
   return {
     name: `norm-${entry.id.replaceAll("_", "-")}`,
     section: "visit",
     size: "strip",
     measure: entry.id,
-    title: speech.say("charts.norm.title", {
-      measure: nameOf(speech, entry.id),
-      lower,
-      group: norm.group ?? norm.table,
-    }),
+    title: speech.say("charts.norm.title", { measure: nameOf(speech, entry.id), lower, group }),
     alt: speech.say("charts.norm.alt", {
       value: withUnit(speech, entry),
       lower,
-      group: norm.group ?? norm.table,
+      group,
       median: median ?? speech.say("charts.not_given"),
     }),
     spec: {
-      width: 330,
-      height: 42,
-      padding: { left: 10, right: 10, top: 2, bottom: 2 },
+      width: 270,
+      height: 46,
+      padding: { left: 6, right: 6, top: 2, bottom: 18 },
       autosize: { type: "none", contains: "content" },
       data: { name: "none" },
       layer: [
         cloud(
           "people",
           at("x"),
-          { field: "y", type: "quantitative", axis: null, scale: { domain: [42, 0] } },
+          { field: "y", type: "quantitative", axis: null, scale: { domain: [46, 0] } },
           "others",
         ),
-        layer("middle", "rule", "others-median", { x: at("x"), y: { value: 10 }, y2: { value: 32 } }),
+        layer("middle", "rule", "others-median", { x: at("x"), y: { value: 12 }, y2: { value: 30 } }),
         layer("middle", "text", "name-quiet", {
           x: at("x"),
-          y: { value: 31 },
+          y: { value: 29 },
           text: { field: "name", type: "nominal" },
         }),
-        layer("spread", "rule", "error", { x: at("low"), x2: { field: "high" }, ...row }),
-        layer("client", "point", "mark", { x: at("x"), ...row }),
+        layer("error", "rule", "error", { x: at("low"), x2: { field: "high" }, y: { value: 21 } }),
+        layer("client", "point", "mark", { x: at("x"), y: { value: 21 } }),
         layer("client", "text", "name-above", {
           x: at("x"),
-          y: { value: 14 },
+          y: { value: 15 },
           text: { field: "name", type: "nominal" },
         }),
       ],
     },
     data: {
-      people,
-      middle: median === undefined ? [] : [{ x: 50, name: speech.say("charts.norm.median", { median }) }],
-      spread,
-      client: [{ x: percentile, name: withUnit(speech, entry) }],
+      people: people(curve),
+      middle: middle === undefined ? [] : [{ x: middle.value, name: speech.say("charts.norm.median") }],
+      error,
+      client: [{ x: entry.value, name: withUnit(speech, entry) }],
     },
     table: {
       columns: [
-        { key: "measure", title: speech.say("columns.measure") },
-        { key: "value", title: speech.say("columns.value"), unit: entry.unit, decimals: entry.decimals },
         { key: "percentile", title: speech.say("columns.percentile"), decimals: 0 },
-        { key: "median", title: speech.say("columns.median"), unit: entry.unit, decimals: entry.decimals },
+        {
+          key: "value",
+          title: speech.say("columns.value"),
+          unit: unitOf(speech, entry.unit),
+          decimals: entry.decimals,
+        },
       ],
-      rows: [[nameOf(speech, entry.id), entry.value, percentile, norm.median ?? null]],
+      rows: curve.map((point) => [point.percentile, point.value]),
     },
     source: norm.table,
   };

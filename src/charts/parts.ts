@@ -9,7 +9,7 @@ type Part = Readonly<Record<string, unknown>>;
 /** Plot area and room around it, in pixels: fixed, so that figures side by side align whatever their labels say. */
 const FRAMES = {
   panel: { width: 176, height: 112, padding: { left: 30, right: 26, top: 32, bottom: 32 } },
-  wide: { width: 350, height: 190, padding: { left: 40, right: 50, top: 34, bottom: 38 } },
+  wide: { width: 310, height: 180, padding: { left: 36, right: 46, top: 34, bottom: 38 } },
   full: { width: 560, height: 200, padding: { left: 40, right: 60, top: 34, bottom: 38 } },
 } as const;
 export type Frame = keyof typeof FRAMES;

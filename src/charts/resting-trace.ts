@@ -11,8 +11,8 @@ export const restingTrace: Chart = ({ results, speech }) => {
       const [tx, ty] = [numberOf(row.minute), numberOf(row[key])];
       return tx === undefined || ty === undefined ? [] : [{ x: tx, y: ty }];
     });
-  const uptake = curve("vo2_l_min");
-  const output = curve("vco2_l_min");
+  const uptake = curve("vo2_ml_min");
+  const output = curve("vco2_ml_min");
   const last = (rows: readonly Datum[], name: string): Datum[] => rows.slice(-1).map((row) => ({ ...row, name }));
   if (uptake.length < 2) return [];
   const window = table(results, "rest_window");
@@ -45,7 +45,7 @@ export const restingTrace: Chart = ({ results, speech }) => {
             text: { field: "name", type: "nominal" },
           }),
           layer("uptake", "line", "this-visit", { x: sx(null), y: y("y", null) }),
-          layer("uptake", "point", "bins", { x: sx(speech.say("axes.time_min")), y: y("y", "L/min") }),
+          layer("uptake", "point", "bins", { x: sx(speech.say("axes.time_min")), y: y("y", "mL/min") }),
           layer("output", "line", "this-visit-second", { x: sx(null), y: y("y", null) }),
           layer("output", "point", "bins-second", { x: sx(null), y: y("y", null) }),
           names("labels", "x", "y"),

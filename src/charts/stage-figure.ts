@@ -1,15 +1,32 @@
 import type { Chart, Datum } from "../kernel/figure.js";
+import type { Table } from "../kernel/measure.js";
 import { has, numberOf, quantity, records, table, visitKey, withUnit } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
+
+const LOADS = [
+  { key: "power_w", work: "power", unit: "W", decimals: 0 },
+  { key: "speed_km_h", work: "speed", unit: "km/h", decimals: 1 },
+  { key: "grade_pct", work: "grade", unit: "%", decimals: 1 },
+] as const;
+
+const stagesOnly = (stages: Table) => records(stages).filter((row) => !/^[a-z]/i.test(String(row.stage ?? "")));
+
+/** The load that was raised from stage to stage: the one with most different values. */
+function loadOf(stages: Table): (typeof LOADS)[number] | undefined {
+  const rows = stagesOnly(stages);
+  const steps = (key: string) => new Set(rows.flatMap((row) => numberOf(row[key]) ?? [])).size;
+  const most = Math.max(...LOADS.map(({ key }) => steps(key)));
+  return most < 2 ? undefined : LOADS.find(({ key }) => steps(key) === most);
+}
 
 /** Heart rate against work with the intensity domains as bands named in words, earlier visits dashed. */
 export const stageFigure: Chart = ({ results, earlier, speech }) => {
   const stages = table(results, "incremental_stages");
-  const work = has(stages, "power_w") ? "power" : "speed";
-  const key = work === "power" ? "power_w" : "speed_km_h";
-  if (stages === undefined || !has(stages, key, "heart_rate_bpm")) return [];
+  const load = stages && loadOf(stages);
+  if (stages === undefined || load === undefined || !has(stages, "heart_rate_bpm")) return [];
+  const { key, work, unit, decimals } = load;
   const pointsOf = (from: typeof stages): Datum[] =>
-    records(from).flatMap((row): Datum[] => {
+    stagesOnly(from).flatMap((row): Datum[] => {
       const [wx, wy] = [numberOf(row[key]), numberOf(row.heart_rate_bpm)];
       return wx === undefined || wy === undefined ? [] : [{ x: wx, y: wy }];
     });
@@ -19,7 +36,7 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
   if (now.length < 2 || first === undefined || last === undefined) return [];
   const previous = earlier[earlier.length - 1];
   const before = previous ? table(previous, "incremental_stages") : undefined;
-  const then = has(before, key, "heart_rate_bpm") && before ? pointsOf(before) : [];
+  const then = before && has(before, key, "heart_rate_bpm") ? pointsOf(before) : [];
 
   const limits = (["vt1", "vt2"] as const).map((id) => quantity(results, `${id}_${work}`)?.value);
   const ends = [Number(first.x), ...limits.filter((v): v is number => v !== undefined), Number(last.x)];
@@ -38,7 +55,6 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
   );
   const shown = known === 0 ? [] : domains.filter((d) => Number(d.high) > Number(d.low));
   const vt1 = quantity(results, `vt1_${work}`);
-  const unit = work === "power" ? "W" : "km/h";
   const title = speech.say(`axes.${work}`, { unit });
   const sx = (name: string | null) => x("x", name);
   const band = (rank: number, style: string) =>
@@ -50,13 +66,13 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
       size: "wide",
       entry: "incremental_stages",
       title: vt1
-        ? speech.say(`charts.stages.title_${work}`, { vt1: withUnit(speech, vt1) })
+        ? speech.say("charts.stages.title", { vt1: withUnit(speech, vt1) })
         : speech.say("charts.stages.title_without_vt1"),
       alt: speech.say("charts.stages.alt", {
         first: speech.number(Number(first.y), 0),
-        at: `${speech.number(Number(first.x), work === "power" ? 0 : 1)} ${unit}`,
+        at: `${speech.number(Number(first.x), decimals)} ${unit}`,
         last: speech.number(Number(last.y), 0),
-        to: `${speech.number(Number(last.x), work === "power" ? 0 : 1)} ${unit}`,
+        to: `${speech.number(Number(last.x), decimals)} ${unit}`,
       }),
       spec: framed("wide", [
         band(0, "domain-light"),

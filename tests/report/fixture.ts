@@ -239,6 +239,7 @@ function testTables(person: Person, series: Series): Entry[] {
   ];
 }
 
+const PERCENTILES = [1, 5, 10, 20, 25, 30, 40, 50, 60, 70, 75, 80, 90, 95, 99];
 const GROUP = "women 40 to 49 years, treadmill";
 const TABLE = "invented-treadmill-reference";
 const judged = (id: string, verdict: string, because: string): Entry => ({ kind: "judgement", id, verdict, because });
@@ -315,10 +316,10 @@ function visitEntries(now: boolean, person: Person, series: Series): Entry[] {
       [
         { key: "reading", title: "Reading", decimals: 0 },
         { key: "arm", title: "Arm" },
-        { key: "systolic_mmhg", title: "Systolic", unit: "mmHg", decimals: 0 },
-        { key: "diastolic_mmhg", title: "Diastolic", unit: "mmHg", decimals: 0 },
-        { key: "pulse_bpm", title: "Pulse", unit: "1/min", decimals: 0 },
-        { key: "used", title: "Used" },
+        { key: "systolic", title: "Systolic", unit: "mmHg", decimals: 0 },
+        { key: "diastolic", title: "Diastolic", unit: "mmHg", decimals: 0 },
+        { key: "pulse", title: "Pulse", unit: "1/min", decimals: 0 },
+        { key: "counts", title: "Counts" },
       ],
       [
         [1, "left", 129, 82, 68, "no"],
@@ -351,12 +352,17 @@ function visitEntries(now: boolean, person: Person, series: Series): Entry[] {
       "rest_trace",
       [
         { key: "minute", title: "Minute", unit: "min", decimals: 0 },
-        { key: "vo2_l_min", title: "V̇O₂", unit: "L/min", decimals: 3 },
-        { key: "vco2_l_min", title: "V̇CO₂", unit: "L/min", decimals: 3 },
+        { key: "vo2_ml_min", title: "VO2", unit: "mL/min", decimals: 0 },
+        { key: "vco2_ml_min", title: "VCO2", unit: "mL/min", decimals: 0 },
         { key: "rer", title: "RER", unit: "ratio", decimals: 2 },
       ],
       [0.291, 0.268, 0.252, 0.247, 0.236, 0.241, 0.229, 0.224, 0.219, 0.222, 0.218, 0.221, 0.225, 0.231, 0.228].map(
-        (v, i) => [i + 1, v, round(v * (0.8 + 0.002 * (i % 4)), 3), round(0.8 + 0.01 * (i % 4), 2)],
+        (v, i) => [
+          i + 1,
+          round(1000 * v, 0),
+          round(1000 * v * (0.8 + 0.002 * (i % 4)), 0),
+          round(0.8 + 0.01 * (i % 4), 2),
+        ],
       ),
     ),
     q("body_fat_percent", now ? 27.1 : 28.4, "%", 1, {
@@ -378,18 +384,70 @@ function visitEntries(now: boolean, person: Person, series: Series): Entry[] {
       "dxa_regions",
       [
         { key: "region", title: "Region" },
-        { key: "fat_kg", title: "Fat", unit: "kg", decimals: 2 },
-        { key: "lean_kg", title: "Lean soft tissue", unit: "kg", decimals: 2 },
-        { key: "bone_kg", title: "Bone mineral", unit: "kg", decimals: 2 },
-        { key: "fat_pct", title: "Fat", unit: "%", decimals: 1 },
+        { key: "fat", title: "Fat", unit: "g", decimals: 0 },
+        { key: "lean", title: "Lean without bone", unit: "g", decimals: 0 },
+        { key: "bmc", title: "Bone mineral", unit: "g", decimals: 0 },
+        { key: "share", title: "Fat", unit: "%", decimals: 1 },
       ],
       [
-        ["left arm", 0.92, 2.21, 0.15, 28.0],
-        ["right arm", 0.94, 2.34, 0.16, 27.3],
-        ["trunk", 7.61, 20.9, 0.71, 26.0],
-        ["left leg", 3.21, 7.02, 0.42, 30.1],
-        ["right leg", 3.24, 7.11, 0.43, 30.1],
+        ["left arm", 920, 2210, 150, 28.0],
+        ["right arm", 940, 2340, 160, 27.3],
+        ["trunk", 7610, 20900, 710, 26.0],
+        ["left leg", 3210, 7020, 420, 30.1],
+        ["right leg", 3240, 7110, 430, 30.1],
       ],
+    ),
+    t(
+      "reference_percentiles",
+      [
+        { key: "measure", title: "Measure" },
+        { key: "table", title: "Reference table" },
+        { key: "group", title: "Group" },
+        ...PERCENTILES.map((p) => ({ key: `p${p}`, title: `${p}th percentile` })),
+      ],
+      [
+        [
+          "vo2_peak_per_mass",
+          TABLE,
+          GROUP,
+          null,
+          24.1,
+          26.3,
+          29.7,
+          31,
+          32.1,
+          34.2,
+          36.1,
+          38,
+          40.1,
+          41.3,
+          42.6,
+          46.2,
+          49.3,
+          null,
+        ],
+        [
+          "grip_strength",
+          "grip-strength-invented",
+          "women 40 to 44 years",
+          null,
+          22,
+          24,
+          26.5,
+          27.4,
+          28.2,
+          29.7,
+          31,
+          32.4,
+          33.8,
+          34.6,
+          35.5,
+          38,
+          40.2,
+          null,
+        ],
+      ],
+      "Values of the reference group at each percentile; empty where the source does not go.",
     ),
     q("fev1", 3.12, "L", 2, {
       norms: [
