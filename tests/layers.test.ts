@@ -25,7 +25,7 @@ function breaches(file: string): string[] {
     if (PURE.includes(layer) && target.endsWith(".generated.js"))
       found.push(`${file} imports a registry: ask for it as an argument`);
   }
-  if (PURE.includes(layer) && /\bnew Date\(\)|Date\.now\(|Math\.random\(|process\./.test(text))
+  if (PURE.includes(layer) && /\bnew Date\(\)|Date\.now\(|Math\.random\(|\bprocess\.\w/.test(text))
     found.push(`${file} reads the clock, chance or the process`);
   return found;
 }
