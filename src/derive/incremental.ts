@@ -26,7 +26,7 @@ export function deriveIncremental(book: Notebook, visit: Visit): Prepared | unde
   writeLoads(book, test, stages);
   writePlateau(book, visit, test, stages);
   writeVerification(book, visit, test, peaks);
-  writeCriteria(book, visit);
+  writeCriteria(book, visit, peaks.rer);
   judgeMaximality(book, visit);
   writeConduct(book, visit);
   writeData(book, visit, test);

@@ -1,16 +1,17 @@
 /** May the peak be called a maximum? Only a plateau or a confirming bout says so; the other signs are shown beside it. */
 import type { Notebook } from "../../kernel/notebook.js";
+import { toDecimals } from "../../kernel/rounding.js";
 import type { Visit } from "../../kernel/visit.js";
 import { type Effort, effortCriteria, info } from "./effort-criteria.js";
 
 const LOWERING = ["beta blocker", "calcium-channel blocker", "other heart-rate lowering"];
 
-export function writeCriteria(book: Notebook, visit: Visit): void {
+export function writeCriteria(book: Notebook, visit: Visit, rer: number | undefined): void {
   const block = visit.session.incremental;
   const asked = block?.rpe_at_end;
   const effort: Effort = {
     ageYears: visit.ageYears,
-    rer: book.value("rer_peak"),
+    rer,
     heartRate: book.value("heart_rate_peak"),
     heartRateLowered: (visit.client.medication ?? []).some((drug) => LOWERING.includes(drug)),
     rpe: asked?.overall === undefined ? undefined : { value: asked.overall, scale: asked.scale },
@@ -27,7 +28,13 @@ export function writeCriteria(book: Notebook, visit: Visit): void {
     ],
     effortCriteria(effort).map((c) => [c.name, c.found, c.limit, c.outcome, c.source]),
     info,
-    ["rer_peak", "heart_rate_peak", { name: "age", value: Math.floor(visit.ageYears), unit: "years" }],
+    [
+      ...(rer === undefined
+        ? []
+        : [{ name: "RER of the incremental peak", value: Number(toDecimals(rer, 2)), unit: "" }]),
+      "heart_rate_peak",
+      { name: "age", value: Math.floor(visit.ageYears), unit: "years" },
+    ],
     "None of these, nor all together, makes a peak a maximum. They are shown for your judgement and are never counted up.",
   );
 }

@@ -1,5 +1,4 @@
 /** Means of every channel over stretches of a test: the rows of the stage table and of the fifteen-second table. */
-import { PHASES } from "../../kernel/breaths.js";
 import type { Cell, Column } from "../../kernel/measure.js";
 import type { PhaseSpan } from "./phases.js";
 import type { Prepared } from "./prepare.js";
@@ -105,6 +104,7 @@ export function stageRows(test: Prepared, stages: Stages, spans: readonly PhaseS
   return [
     ...before.map((s) => row(s.phase, s.fromS, s.toS, true)),
     ...stages.all.map((s, i) => row(String(i + 1), s.fromS, s.toS, s.complete)),
+    ...spans.filter((s) => s.phase === "verification").map((s) => row(s.phase, s.fromS, s.toS, true)),
   ];
 }
 
@@ -146,5 +146,3 @@ export function binRows(test: Prepared, widthS = 15): Cell[][] {
     }
   return rows;
 }
-
-export const phaseOfSample = (test: Prepared, i: number): string => PHASES[test.breaths.phase[i] as number] ?? "";

@@ -17,6 +17,8 @@ export interface Stages {
 
 /** A step shorter than this is a ramp in all but name. */
 const SHORTEST_STEP_S = 60;
+/** What is shorter than this at the start is a sample that straddles the change of load. */
+const FRAGMENT_S = 10;
 
 export function stagesOf(test: Prepared, span: PhaseSpan, protocol: IncrementalProtocol | undefined): Stages {
   const { time, excluded } = test.breaths;
@@ -59,6 +61,12 @@ function bySteps(time: Float64Array, excluded: Uint8Array, work: Float64Array, s
     if (last !== undefined && Math.abs(load - last.load) <= 0.02 * highest) last.toS = t;
     else if (load > 0) out.push({ fromS: before, toS: t, complete: true, load });
     before = t;
+  }
+  // A breath that began under the load before stands for no stage of its own.
+  const [head, next] = out;
+  if (head !== undefined && next !== undefined && head.toS - head.fromS < FRAGMENT_S) {
+    next.fromS = head.fromS;
+    out.shift();
   }
   return out;
 }

@@ -15,6 +15,8 @@ import { incrementalSpan } from "./write-tables.js";
 export interface Peaks {
   readonly incremental?: Peak;
   readonly verification?: Peak;
+  /** RER in the window of the incremental peak: what signs of effort are judged by. */
+  readonly rer?: number;
 }
 
 export function writePeak(book: Notebook, visit: Visit, test: Prepared): Peaks {
@@ -41,7 +43,12 @@ export function writePeak(book: Notebook, visit: Visit, test: Prepared): Peaks {
   const higher = verification !== undefined && verification.mean > incremental.mean ? verification : incremental;
   writeWindow(book, test, higher, file);
   windowEffect(book, test, span, higher, width, file);
-  return { incremental, ...(verification === undefined ? {} : { verification }) };
+  const vco2 = sameWindow(test, "vco2", incremental);
+  return {
+    incremental,
+    ...(verification === undefined ? {} : { verification }),
+    ...(vco2 === undefined ? {} : { rer: vco2 / incremental.mean }),
+  };
 }
 
 function writeWindow(book: Notebook, test: Prepared, peak: Peak, file: string): void {

@@ -112,20 +112,31 @@ export function writeData(book: Notebook, visit: Visit, test: Prepared): void {
       { key: "time_s", title: "Time", unit: "s", decimals: 1 },
       { key: "rule", title: "Rule" },
       { key: "channel", title: "Channel" },
-      { key: "found", title: "Found", decimals: 3 },
+      { key: "found", title: "Found" },
     ],
-    test.excluded.map((e) => {
-      const t = b.time[e.index] as number;
-      return [
-        b.line[e.index] ?? null,
-        Number.isNaN(t) ? null : t,
-        e.rule,
-        e.channel === "all" ? "whole sample" : CHANNEL_TITLES[e.channel],
-        Number.isNaN(e.found) ? null : e.found,
-      ];
-    }),
+    excludedRows(test),
     OUTLIER,
     [fileRef(visit)],
     "Left out of every mean and fit, kept in the file. A rule about one gas leaves out the whole breath; one about heart rate only that value.",
   );
+}
+
+/** One row a sample and rule; channels that failed together stand together. */
+function excludedRows(test: Prepared): Cell[][] {
+  const b = test.breaths;
+  const rows: Cell[][] = [];
+  test.excluded.forEach((e, k) => {
+    const channel = e.channel === "all" ? "whole sample" : CHANNEL_TITLES[e.channel];
+    const found = Number.isNaN(e.found) ? "no time" : toDecimals(e.found, 2);
+    const before = test.excluded[k - 1];
+    const last = rows.at(-1);
+    if (last !== undefined && before?.index === e.index && before.rule === e.rule) {
+      last[3] = `${last[3]}, ${channel}`;
+      last[4] = `${last[4]}, ${found}`;
+      return;
+    }
+    const t = b.time[e.index] as number;
+    rows.push([b.line[e.index] || null, Number.isNaN(t) ? null : t, e.rule, channel, found]);
+  });
+  return rows;
 }
