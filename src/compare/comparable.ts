@@ -1,10 +1,10 @@
 /**
  * Whether one measure of two visits may be compared: conditions, formula, unit, and remarks that weaken either value.
  */
-import type { Quantity } from "../kernel/measure.js";
+import type { Entry, Quantity } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
-import { concerns, GATES, type Gate } from "./gates.js";
+import { type Gate, gatesOf } from "./gates.js";
 
 export interface Comparability {
   /** What differs, each as a phrase with both words. Empty: a claim may be made. */
@@ -13,9 +13,21 @@ export interface Comparability {
   readonly unchecked: readonly string[];
 }
 
+/** Entries of a visit by id, made once a visit: every measure is looked up many times. */
+const indexes = new WeakMap<Results, ReadonlyMap<string, Entry>>();
+
+function entryOf(results: Results, id: string): Entry | undefined {
+  let index = indexes.get(results);
+  if (index === undefined) {
+    index = new Map(results.entries.map((entry) => [entry.id, entry]));
+    indexes.set(results, index);
+  }
+  return index.get(id);
+}
+
 /** The value of a measure at a visit, or undefined. */
 export function quantityOf(results: Results, id: string): Quantity | undefined {
-  const entry = results.entries.find((e) => e.id === id);
+  const entry = entryOf(results, id);
   return entry?.kind === "quantity" ? entry : undefined;
 }
 
@@ -23,7 +35,7 @@ export function comparability(id: string, before: Results, now: Results): Compar
   const info = measureInfo(id);
   const differs: string[] = [];
   const unchecked: string[] = [];
-  for (const gate of info === undefined ? [] : GATES.filter((g) => concerns(g, id, info))) {
+  for (const gate of info === undefined ? [] : gatesOf(id, info)) {
     const [a, b] = [recorded(gate, before), recorded(gate, now)];
     if (a === undefined && b === undefined) (gate.must ? differs : unchecked).push(unknown(gate));
     else if (gate.condition === "effort" && a === b && a !== "VO2max")
@@ -42,14 +54,14 @@ const unknown = (gate: Gate) => (gate.must ? `${gate.name} (not recorded at eith
 
 function recorded(gate: Gate, results: Results): string | undefined {
   if (gate.condition === "effort") return effort(results);
-  const source: Readonly<Record<string, unknown>> = gate.choice ? { ...results.choices } : results.conditions;
+  const source = (gate.choice ? results.choices : results.conditions) as Readonly<Record<string, unknown>>;
   const word = source[gate.condition];
   return word === undefined || word === "" ? undefined : String(word);
 }
 
 /** What the test of maximal effort said: "VO2max" where a maximum was confirmed, else "VO2peak". */
 function effort(results: Results): string | undefined {
-  const entry = results.entries.find((e) => e.id === "maximality");
+  const entry = entryOf(results, "maximality");
   return entry?.kind === "judgement" ? entry.verdict : undefined;
 }
 
@@ -61,9 +73,10 @@ function sameMaking(was: Quantity, is: Quantity): string[] {
 
 /** Remarks that weaken a value or anything it was computed from. What was merely not recorded does not count here. */
 function weakened(id: string, results: Results): string[] {
+  const remarks = results.entries.filter((entry) => entry.kind === "remark");
+  if (remarks.length === 0) return [];
   const ids = restsOn(id, results);
-  return results.entries.flatMap((entry) =>
-    entry.kind === "remark" &&
+  return remarks.flatMap((entry) =>
     entry.severity !== "record" &&
     (entry.severity === "fatal" || !/^not recorded/.test(entry.found)) &&
     (entry.affects.length === 0 ? entry.severity === "fatal" : entry.affects.some((affected) => ids.has(affected)))

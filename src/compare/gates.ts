@@ -159,8 +159,17 @@ export const GATES: readonly Gate[] = [
   { condition: "medication", name: "medication", sections: [...quiet, ...hard, "lungs"] },
 ];
 
+const byMeasure = new Map<string, readonly Gate[]>();
+
+/** The gates that concern a measure of the catalogue; found once, because every pair of visits asks again. */
+export function gatesOf(id: string, info: MeasureInfo): readonly Gate[] {
+  const found = byMeasure.get(id) ?? GATES.filter((gate) => concerns(gate, id, info));
+  byMeasure.set(id, found);
+  return found;
+}
+
 /** Whether a gate concerns a measure. A gate without limits concerns every measure. */
-export function concerns(gate: Gate, id: string, info: MeasureInfo): boolean {
+function concerns(gate: Gate, id: string, info: MeasureInfo): boolean {
   const place =
     (gate.sections === undefined && gate.instruments === undefined) ||
     gate.sections?.includes(info.section) === true ||
