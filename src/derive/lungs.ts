@@ -2,9 +2,10 @@
 import type { Lungs, Manoeuvre } from "../kernel/generated/session.js";
 import type { MeasureId } from "../kernel/measures.js";
 import type { Notebook, Ref } from "../kernel/notebook.js";
+import { toDecimals } from "../kernel/rounding.js";
 import type { Visit } from "../kernel/visit.js";
 import * as mvv from "./indices/mvv-from-fev1.js";
-import { standingOf } from "./lungs/counting-manoeuvres.js";
+import { counting, type Standing, standingOf } from "./lungs/counting-manoeuvres.js";
 import * as ratio from "./lungs/flow-ratio.js";
 import * as largest from "./lungs/largest-volume.js";
 import * as grade from "./lungs/session-grade.js";
@@ -35,16 +36,16 @@ function writeSpirometry(book: Notebook, block: Lungs, key: (name: string) => st
     for (const id of ["fev1", "fvc", "fev1_fvc", "fev1_grade", "fvc_grade"] as const) book.withhold(id, missing);
     return;
   }
-  const counting = all.filter((m) => standingOf(m).is !== "out");
+  const used = counting(all);
   const values = (field: "fev1_l" | "fvc_l", from: readonly Manoeuvre[]): Ref => ({
     name: key(`manoeuvres ${field}`),
     value: from.map((m) => m[field]),
     unit: "L",
   });
-  book.compute("fev1", largest.info, [values("fev1_l", counting)]);
-  book.compute("fvc", largest.info, [values("fvc_l", counting)]);
+  book.compute("fev1", largest.info, [values("fev1_l", used)]);
+  book.compute("fvc", largest.info, [values("fvc_l", used)]);
   book.compute("fev1_fvc", ratio.info, ["fev1", "fvc"]);
-  const flows = counting.flatMap((m) => (m.pef_l_s === undefined ? [] : [m.pef_l_s]));
+  const flows = used.flatMap((m) => (m.pef_l_s === undefined ? [] : [m.pef_l_s]));
   if (flows.length > 0)
     book.compute("peak_expiratory_flow", largest.info, [
       { name: key("manoeuvres pef_l_s"), value: flows, unit: "L/s" },
@@ -71,10 +72,9 @@ function judge(
   const accepted = all.filter((m) => standingOf(m).is === "accepted");
   book.compute(apartId, apart.info, [values(field, accepted)]);
   const list = accepted.map((m) => m[field]);
-  // A manoeuvre that was not accepted is not taken as usable unless somebody says so, and nobody can yet.
-  const letter = grade.sessionGrade(list, 0);
+  const letter = grade.sessionGrade(list, all.filter((m) => standingOf(m).is === "usable").length);
   const difference =
-    list.length < 2 ? "" : `, the two largest ${Math.round(1000 * apart.twoLargestApart(list))} mL apart`;
+    list.length < 2 ? "" : `, the two largest ${toDecimals(1000 * apart.twoLargestApart(list), 0)} mL apart`;
   book.judge(
     gradeId,
     `grade ${letter}`,
@@ -95,10 +95,14 @@ function tabulate(book: Notebook, all: readonly Manoeuvre[]): void {
     ],
     all.map((m, i) => {
       const standing = standingOf(m);
-      const text = { accepted: "yes", unmarked: "yes, acceptability not recorded", out: "no" }[standing.is];
-      return [i + 1, m.fvc_l, m.fev1_l, m.pef_l_s ?? null, standing.is === "out" ? `no: ${standing.because}` : text];
+      return [i + 1, m.fvc_l, m.fev1_l, m.pef_l_s ?? null, words(standing)];
     }),
     largest.info,
     [],
   );
+}
+
+function words(standing: Standing): string {
+  if ("because" in standing) return `${standing.is === "usable" ? "usable only" : "no"}: ${standing.because}`;
+  return standing.is === "accepted" ? "yes" : "yes, acceptability not recorded";
 }

@@ -16,7 +16,7 @@ export function refusals(table: ReferenceTable, person: Person): readonly string
   if (!(age >= (ages[0] as number) && age <= (ages[1] as number)))
     found.push(`it covers ages ${ages[0]} to ${ages[1]}, and the age is ${toDecimals(person.ageYears, 1)}`);
   for (const [key, limit] of Object.entries(rest) as [keyof typeof FACTS, readonly (number | string)[]][]) {
-    const { name, unit } = FACTS[key];
+    const { name, unit, refused } = FACTS[key];
     const fact = person.facts[key];
     const [low, high] = limit;
     if (typeof low === "number") {
@@ -26,7 +26,7 @@ export function refusals(table: ReferenceTable, person: Person): readonly string
         found.push(`it covers ${name} ${range}, and ${name} is ${toDecimals(fact, 1)}`);
     } else if (fact === undefined) found.push(`it covers ${limit.join(" or ")} only, and the ${name} was not recorded`);
     else if (!limit.includes(String(fact)))
-      found.push(`it covers ${limit.join(" or ")} only, and the ${name} is ${fact}`);
+      found.push(refused ?? `it covers ${limit.join(" or ")} only, and the ${name} is ${fact}`);
   }
   return found;
 }
@@ -38,7 +38,11 @@ export function groupOf(table: ReferenceTable, person: Person, ages?: string): s
   const { sex, age_years: range, ...rest } = table.applies;
   const words = Object.entries(rest)
     .filter(([, limit]) => typeof limit[0] === "string")
-    .map(([key]) => String(person.facts[key]));
+    .map(([key]) => {
+      const word = String(person.facts[key]);
+      return FACTS[key as keyof typeof FACTS].inGroup?.(word) ?? word;
+    })
+    .filter((word) => word !== "");
   const people = sex.length === 2 && table.values?.all && !table.values.female ? "adults" : PEOPLE[person.sex];
   return [`${people} ${ages ?? `${range[0]} to ${range[1]} years`}`, ...words].join(", ");
 }

@@ -13,22 +13,34 @@ export interface Person {
 
 type Fact = Exclude<keyof ReferenceTable["applies"], "sex" | "age_years">;
 
+interface FactWords {
+  readonly name: string;
+  readonly unit?: string;
+  /** How a word is written in the name of a group; "" leaves it out. */
+  readonly inGroup?: (word: string) => string;
+  /** The reason for refusing, where the general sentence reads badly. */
+  readonly refused?: string;
+}
+
 /** Words for each fact a table can limit: as in "the mode of the test was not recorded". */
-export const FACTS: Readonly<Record<Fact, { readonly name: string; readonly unit?: string }>> = {
+export const FACTS: Readonly<Record<Fact, FactWords>> = {
   stature_cm: { name: "stature", unit: "cm" },
   mass_kg: { name: "body mass", unit: "kg" },
   body_mass_index: { name: "body mass index", unit: "kg/m²" },
   exercise_mode: { name: "mode of the incremental test" },
-  scanner_maker: { name: "maker of the scanner" },
-  dynamometer: { name: "kind of dynamometer" },
+  scanner_maker: { name: "maker of the scanner", inGroup: (maker) => `${maker} scanner` },
+  dynamometer: { name: "kind of dynamometer", inGroup: (kind) => `${kind} dynamometer` },
   grip_posture: { name: "posture of the grip test" },
-  push_up_form: { name: "form of the push-ups" },
+  push_up_form: { name: "form of the push-ups", inGroup: (form) => `${form} form` },
   bench_machine: { name: "machine of the bench press" },
   leg_press_machine: { name: "machine of the leg press" },
-  pregnant: { name: "pregnancy (pregnant: yes or no)" },
-  stance_eyes: { name: "eyes open or closed" },
-  waist_site: { name: "site of the waist measurement" },
-  bronchodilator: { name: "bronchodilator before the spirometry" },
+  pregnant: { name: "pregnancy", inGroup: () => "", refused: "it does not hold in pregnancy" },
+  stance_eyes: { name: "state of the eyes", inGroup: (eyes) => `eyes ${eyes}` },
+  waist_site: { name: "site of the waist measurement", inGroup: (site) => `waist at ${site}` },
+  bronchodilator: {
+    name: "time of the spirometry (before or after a bronchodilator)",
+    inGroup: (time) => `${time} a bronchodilator`,
+  },
   population_group: { name: "population group" },
 };
 

@@ -1,9 +1,16 @@
 /** The sum of terms of a regression table: each a coefficient times facts. */
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import { CM_PER_INCH, KG_PER_POUND } from "../kernel/unit.js";
-import type { Person } from "./person.js";
+import { FACTS, type Person } from "./person.js";
 
 type Terms = NonNullable<ReferenceTable["terms"]>;
+const NAMES: Readonly<Record<string, string>> = {
+  mass_lb: FACTS.mass_kg.name,
+  mass_kg: FACTS.mass_kg.name,
+  stature_in: FACTS.stature_cm.name,
+  stature_cm: FACTS.stature_cm.name,
+  body_mass_index: FACTS.body_mass_index.name,
+};
 export type Sum = { readonly value: number } | { readonly missing: string };
 
 /** The predicted value in the table's unit, or the name of the fact that is missing. */
@@ -15,7 +22,7 @@ export function sumOfTerms(table: ReferenceTable, terms: Terms, person: Person):
     let term = coefficient as number;
     for (const fact of facts) {
       const factor = factorOf(table, String(fact), person);
-      if (factor === undefined) return { missing: String(fact).replaceAll("_", " ") };
+      if (factor === undefined) return { missing: NAMES[String(fact)] ?? String(fact) };
       term *= factor;
     }
     value += term;

@@ -1807,46 +1807,9 @@ export interface Lungs {
    * Every forced expiration, in order, accepted or not. At least three acceptable ones are asked for, up to eight tries.
    *
    * @minItems 1
-   * @maxItems 12
+   * @maxItems 24
    */
-  manoeuvres?:
-    | [Manoeuvre]
-    | [Manoeuvre, Manoeuvre]
-    | [Manoeuvre, Manoeuvre, Manoeuvre]
-    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
-    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
-    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
-    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
-    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
-    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
-    | [Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre, Manoeuvre]
-    | [
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre
-      ]
-    | [
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre,
-        Manoeuvre
-      ];
+  manoeuvres?: [Manoeuvre, ...Manoeuvre[]];
   /**
    * Maximal voluntary ventilation as measured over 12 s. Absent: it is estimated from FEV1 and called an estimate.
    */
