@@ -1,9 +1,12 @@
 /** The kinds of test the coverage study runs, each a change to a seeded recipe. Held apart so that tests may use them. */
+import type { Channel } from "../../src/kernel/series.js";
 import { NO_FAULTS, NOISE, type Recipe, recipe, USUAL_FAULTS } from "../generator/recipe.js";
 
 export interface Scenario {
   readonly name: string;
   readonly make: (seed: number) => Recipe;
+  /** Channels the laboratory does not record. */
+  readonly without?: readonly Channel[];
 }
 
 const steps = (stageS: number) => (seed: number) => {
@@ -20,6 +23,7 @@ const submaximal = (seed: number, stopAt: number): Recipe => {
 
 export const SCENARIOS: readonly Scenario[] = [
   { name: "ramps and steps, clean", make: (seed) => recipe(seed, { faults: NO_FAULTS }) },
+  { name: "the usual faults", make: (seed) => recipe(seed) },
   {
     name: "coughs and lost breaths",
     make: (seed) => recipe(seed, { faults: { ...USUAL_FAULTS, coughs: 0.04, lost: 0.01 } }),
@@ -44,6 +48,7 @@ export const SCENARIOS: readonly Scenario[] = [
   { name: "hypoxia, FIO2 0.15", make: (seed) => recipe(seed, { fio2: 0.15, veSlope: 31 + (seed % 5) }) },
   { name: "four dropouts", make: (seed) => recipe(seed, { faults: { ...USUAL_FAULTS, dropouts: 4 } }) },
   { name: "slow kinetics", make: (seed) => recipe(seed, { tauVo2: 55, tauStores: 25 }) },
+  { name: "no end-tidal gases", make: (seed) => recipe(seed), without: ["peto2_mmhg", "petco2_mmhg"] },
   { name: "no VT2", make: (seed) => recipe(seed, { vt2: null }) },
   { name: "stopped at 80 %, before VT2", make: (seed) => submaximal(seed, 0.8) },
   { name: "stopped at 70 %, before VT2", make: (seed) => submaximal(seed, 0.7) },

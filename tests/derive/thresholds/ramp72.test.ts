@@ -45,5 +45,6 @@ it.skipIf(!present)("thresholds of the open ramps (skipped where ../shared/data/
   }
   // These runners start at about 63 % of their peak: where VT1 is withheld it is mostly because VCO2 outruns VO2 from there.
   console.info("withheld of 67:", reasons);
-  expect(reasons.vt1 - reasons.steep).toBeLessThanOrEqual(20);
+  expect(reasons.vt1).toBeLessThanOrEqual(24);
+  expect(reasons.vt1 - reasons.steep).toBeLessThanOrEqual(13); // a fifth of the tests
 });
