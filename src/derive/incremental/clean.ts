@@ -64,6 +64,7 @@ export function blankDead(columns: Columns): DeadRun[] {
   for (const channel of watched) {
     const xs = columns[channel];
     for (const run of deadRuns(columns.time, channel, xs)) {
+      if (run.kind === "constant" && !othersLive(columns, channel, run)) continue;
       out.push(run);
       for (let i = 0; i < xs.length; i++) {
         const t = columns.time[i] as number;
@@ -72,6 +73,20 @@ export function blankDead(columns: Columns): DeadRun[] {
     }
   }
   return out;
+}
+
+/** Another gas channel moved while this one stood still: rounded means of a quiet rest may all stand still together. */
+function othersLive(columns: Columns, channel: BreathChannel, run: DeadRun): boolean {
+  return WHOLE.some((other) => {
+    if (other === channel) return false;
+    const seen = new Set<number>();
+    const xs = columns[other];
+    for (let i = 0; i < xs.length && seen.size < 4; i++) {
+      const t = columns.time[i] as number;
+      if (t > run.fromS && t <= run.toS && !Number.isNaN(xs[i] as number)) seen.add(xs[i] as number);
+    }
+    return seen.size >= 4;
+  });
 }
 
 /** Coughs and swallows in the gases; slips of the heart-rate signal, which blank only heart rate. */
