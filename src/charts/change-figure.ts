@@ -37,7 +37,7 @@ export const changeFigure: Chart = ({ results, speech }) => {
       ? []
       : [{ row, low: -inErrors(c.detectable, c.typicalError), high: inErrors(c.detectable, c.typicalError) }],
   );
-  const beyond = drawn.filter((c) => c.verdict === "beyond error" || c.verdict.startsWith("beyond"));
+  const beyond = drawn.filter((c) => c.verdict.endsWith("beyond error"));
   const domain = [0, drawn.length];
   const lane = {
     field: "row",

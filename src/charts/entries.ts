@@ -18,8 +18,9 @@ export function judgement(results: Results, id: string): Judgement | undefined {
   const entry = find(results, id);
   return entry?.kind === "judgement" ? entry : undefined;
 }
+/** Changes against the baseline, one a measure; those since another visit have longer ids and stand in the trend. */
 export const changes = (results: Results): readonly Change[] =>
-  results.entries.filter((entry): entry is Change => entry.kind === "change");
+  results.entries.filter((entry): entry is Change => entry.kind === "change" && entry.id === `change_${entry.measure}`);
 
 /** Rows of a table as records by column key. */
 export const records = (from: Table): Readonly<Record<string, Cell>>[] =>
