@@ -10,7 +10,6 @@ import { rule as spread } from "../../src/validity/blood-pressure/pressure-sprea
 import { rule as pulse } from "../../src/validity/blood-pressure/pulse-agreement.js";
 import { check } from "./findings-of.js";
 
-  });
 const read = (systolic_mmhg: number, more: Partial<BloodPressureReading> = {}): BloodPressureReading => ({
   systolic_mmhg,
   diastolic_mmhg: 80,

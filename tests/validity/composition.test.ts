@@ -14,7 +14,6 @@ import { rule as method } from "../../src/validity/composition/skinfold-method.j
 import { rule as technical } from "../../src/validity/composition/skinfold-technical-error.js";
 import { check } from "./findings-of.js";
 
-  });
 const scan = (more: Partial<Dxa> = {}, mass_kg = 70) => ({
   size: { mass_kg },
   dxa: { whole: { fat_g: 20000, lean_g: 47000, bmc_g: 3000 }, ...more },

@@ -5,7 +5,6 @@ import { rule as pressure } from "../../src/validity/field/exercise-pressure.js"
 import { rule as course } from "../../src/validity/field/six-minute-walk-course.js";
 import { check } from "./findings-of.js";
 
-  });
 const walk = (more: Partial<SixMinuteWalk>) => ({ field_tests: { six_minute_walk: { distance_m: 600, ...more } } });
 check(course, [
   ["absent block", {}, []],

@@ -6,7 +6,6 @@ import { rule as signOff } from "../../src/validity/screening/sign-off.js";
 import { rule as against } from "../../src/validity/screening/tested-against-decision.js";
 import { check } from "./findings-of.js";
 
-  });
 const run: Partial<Session> = { field_tests: { twelve_minute_run: { distance_m: 2600 } } };
 check(recorded, [
   ["nothing tested", {}, []],

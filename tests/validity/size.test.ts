@@ -4,8 +4,6 @@ import { rule as plausible } from "../../src/validity/size/size-plausible.js";
 import { rule as site } from "../../src/validity/size/waist-site.js";
 import { check } from "./findings-of.js";
 
-  });
-
 check(duplicates, [
   ["absent block", {}, []],
   ["read once", { size: { mass_kg: 80 } }, ["record"]],

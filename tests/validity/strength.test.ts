@@ -14,7 +14,6 @@ import { rule as repetitions } from "../../src/validity/strength/repetitions-far
 import { rule as stance } from "../../src/validity/strength/stance-trials.js";
 import { check } from "./findings-of.js";
 
-  });
 const grip = (more: Grip) => ({ strength: { grip: more } });
 check(gripTrials, [
   ["absent block", {}, []],
