@@ -1,12 +1,12 @@
 import type { Chart, Datum, Figure } from "../kernel/figure.js";
 import type { Change } from "../kernel/measure.js";
 import type { Speech } from "../kernel/speech.js";
-import { changes, plainNameOf, unitTail } from "./entries.js";
+import { plainNameOf, sinceBaseline, unitTail } from "./entries.js";
 import { layer, x } from "./parts.js";
 
 /** The two values of a primary measure on its own scale: before hollow, now filled, each with the error of one test. */
 export const beforeAndAfter: Chart = ({ results, speech }) =>
-  changes(results)
+  sinceBaseline(results)
     .filter((change) => change.primary)
     .map((change) => pair(change, results.date, speech));
 

@@ -1,17 +1,20 @@
 import type { Chart, Datum } from "../kernel/figure.js";
-import { changes, nameOf, unitTail } from "./entries.js";
+import { nameOf, sinceBaseline, unitTail } from "./entries.js";
 import { layer, titled, x } from "./parts.js";
 
 const ROW = 38;
+/** Rows that fit a page; the table beside the figure has all. */
+const MOST = 12;
 
 /**
  * Every change with a known error, each in units of its own error, so that measures of different kinds stand on one
  * scale: grey is what two tests differ by when nothing has changed, the dashed line what would matter to the client.
  */
 export const changeFigure: Chart = ({ results, speech }) => {
-  const drawn = changes(results).filter(
-    (c) => c.typicalError !== undefined && c.typicalError > 0 && c.differs.length === 0,
-  );
+  const drawn = sinceBaseline(results)
+    .filter((c) => c.typicalError !== undefined && c.typicalError > 0 && c.differs.length === 0)
+    .sort((a, b) => Number(b.primary) - Number(a.primary))
+    .slice(0, MOST);
   if (drawn.length === 0) return [];
   const inErrors = (value: number | undefined, error: number | undefined) =>
     (value ?? Number.NaN) / (error ?? Number.NaN);

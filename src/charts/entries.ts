@@ -19,7 +19,7 @@ export function judgement(results: Results, id: string): Judgement | undefined {
   return entry?.kind === "judgement" ? entry : undefined;
 }
 /** Changes against the baseline, one a measure; those since another visit have longer ids and stand in the trend. */
-export const changes = (results: Results): readonly Change[] =>
+export const sinceBaseline = (results: Results): readonly Change[] =>
   results.entries.filter((entry): entry is Change => entry.kind === "change" && entry.id === `change_${entry.measure}`);
 
 /** Rows of a table as records by column key. */

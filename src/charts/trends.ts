@@ -1,5 +1,5 @@
 import type { Chart, Datum } from "../kernel/figure.js";
-import { changes, nameOf, quantity, unitTail } from "./entries.js";
+import { nameOf, quantity, sinceBaseline, unitTail } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 const DAY = 86_400_000;
@@ -8,7 +8,7 @@ const years = (iso: string): number => Date.parse(`${iso}T00:00:00Z`) / DAY;
 /** A primary measure over three visits or more, each point with the error of one test. */
 export const trends: Chart = ({ results, earlier, speech }) => {
   if (earlier.length < 2) return [];
-  const measures = changes(results).filter((change) => change.primary);
+  const measures = sinceBaseline(results).filter((change) => change.primary);
   const first = earlier[0]?.date ?? results.date;
   return measures.flatMap((change) => {
     const error = change.typicalError;
@@ -45,7 +45,6 @@ export const trends: Chart = ({ results, earlier, speech }) => {
           ],
           rows: values.map((v) => [v.date as string, v.y as number]),
         },
-        ...(change.errorFrom === undefined ? {} : { source: change.errorFrom }),
       },
     ];
   });

@@ -12,13 +12,13 @@ import {
   valueWithUnit,
 } from "./context.js";
 import { normSentence } from "./norm-text.js";
-import { verdictText } from "./sections.js";
+import { sinceBaseline } from "./summary.js";
 import type { FigureView, KeyMeasure } from "./types.js";
 
 const MOST = 5;
 
 export function keyMeasures(context: Context): KeyMeasure[] {
-  const changed = entriesOf(context, "change")
+  const changed = sinceBaseline(context)
     .filter((change) => change.primary)
     .slice(0, MOST);
   if (changed.length > 0) return changed.map((change) => changedMeasure(context, change));
@@ -30,18 +30,31 @@ export function keyMeasures(context: Context): KeyMeasure[] {
 }
 
 function changedMeasure(context: Context, change: Change): KeyMeasure {
-  const { speech } = context;
-  const value = valueWithUnit(context, { value: change.now, decimals: change.decimals, unit: change.unit });
   return {
     ...named(context, change.measure),
-    value,
-    sentence: `${speech.say("client.changed", {
-      change: `${speech.signed(change.change, change.decimals)} ${unitText(context, change.unit)}`.trim(),
-      since: speech.date(change.since),
-      verdict: verdictText(context, change.verdict),
-    })} ${sentence(change.because)}`,
+    value: valueWithUnit(context, { value: change.now, decimals: change.decimals, unit: change.unit }),
+    sentence: changeSentence(context, change),
     ...figureOf(context, `pair-${change.measure.replaceAll("_", "-")}`),
   };
+}
+
+/** Absolute difference, what the test varies by, and what that means, in the order of the evidence. */
+function changeSentence(context: Context, change: Change): string {
+  const { speech } = context;
+  const amount = (text: string) => `${text}\u00a0${unitText(context, change.unit)}`.trim();
+  const parts = [
+    speech.say("client.changed", {
+      change: amount(speech.signed(change.change, change.decimals)),
+      since: speech.date(change.since),
+    }),
+  ];
+  if (change.typicalError !== undefined)
+    parts.push(speech.say("client.varies", { error: amount(speech.number(change.typicalError, change.decimals)) }));
+  const meaning = speech.find(`client.verdicts.${change.verdict.replaceAll(/\W+/g, "_")}`);
+  parts.push(meaning ?? sentence(change.because));
+  if (change.verdict === "cannot tell" && change.chances !== undefined)
+    parts.push(speech.say("client.chances", { higher: change.chances.higher, lower: change.chances.lower }));
+  return parts.join(" ");
 }
 
 function measuredNow(context: Context, quantity: Quantity): KeyMeasure {

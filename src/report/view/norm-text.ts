@@ -1,16 +1,29 @@
 import type { NormPosition, Quantity } from "../../kernel/measure.js";
 import { type Context, unitText } from "./context.js";
 
-/** A norm position in a few words for a table cell: never a percentage, always the group. */
+/** A norm position in a few words for a table cell: never a percentage of people, always counted of 100. */
 export function normText(context: Context, quantity: Quantity): string {
-  return (quantity.norms ?? []).map((norm) => one(context, quantity, norm)).join(" · ");
+  const given = (quantity.norms ?? []).filter((norm) => norm.notGiven === undefined);
+  return given
+    .map((norm) => positionText(context, quantity, norm))
+    .filter((text) => text !== "")
+    .join(" · ");
 }
 
-function one(context: Context, quantity: Quantity, norm: NormPosition): string {
+/** What must be known of the references: the group, a note, and why a table that could apply was refused. */
+export function normNotes({ speech }: Context, quantity: Quantity): string[] {
+  return (quantity.norms ?? []).flatMap((norm) => {
+    if (norm.notGiven !== undefined)
+      return [speech.say("norms.refused", { table: norm.table, because: norm.notGiven })];
+    const about = [norm.group, norm.note].filter((text) => text !== undefined && text !== "").join("; ");
+    return [`${norm.table}${about === "" ? "" : `: ${about}`}`];
+  });
+}
+
+function positionText(context: Context, quantity: Quantity, norm: NormPosition): string {
   const { speech } = context;
   const number = (value: number) =>
     `${speech.number(value, quantity.decimals)}\u00a0${unitText(context, quantity.unit)}`.trim();
-  if (norm.notGiven !== undefined) return speech.say("norms.refused", { table: norm.table, because: norm.notGiven });
   const parts: string[] = [];
   if (norm.percentile !== undefined) parts.push(speech.say("norms.percentile", { lower: lowerOf(norm.percentile) }));
   if (norm.percentPredicted !== undefined)
@@ -19,9 +32,7 @@ function one(context: Context, quantity: Quantity, norm: NormPosition): string {
   if (norm.lowerLimit !== undefined) parts.push(speech.say("norms.lower_limit", { limit: number(norm.lowerLimit) }));
   if (norm.z !== undefined) parts.push(speech.say("norms.z", { z: speech.signed(norm.z, 2) }));
   if (norm.category !== undefined) parts.push(speech.say("norms.category", { category: norm.category }));
-  const group = norm.group === undefined ? "" : ` (${norm.group})`;
-  const note = norm.note === undefined ? "" : `; ${norm.note}`;
-  return `${parts.join(", ")}${group}${note}`;
+  return parts.join(", ");
 }
 
 /** How many of 100 are lower, kept between 1 and 99: a table cannot tell the ends apart. */

@@ -4,7 +4,7 @@ import { type Context, entriesOf, entryOf, nameOf, opening, sectionOf, sentence,
 import { keyMeasures } from "./keys.js";
 import { isData, remarkTitle, sections, verdictText } from "./sections.js";
 import { sources } from "./sources.js";
-import { practitionerSummary } from "./summary.js";
+import { practitionerSummary, sinceBaseline } from "./summary.js";
 import { entryTable, tableView } from "./tables.js";
 import type { ChangesView, Fact, Frame, PractitionerView, RemarkView, TableView } from "./types.js";
 
@@ -101,25 +101,34 @@ const remarksView = (context: Context): RemarkView[] =>
 
 function changesView(context: Context): ChangesView {
   const drawn = [...context.drawn.values()].filter((figure) => figure.section === "change");
+  const changes = [...sinceBaseline(context)].sort((a, b) => Number(b.primary) - Number(a.primary));
+  const since = entriesOf(context, "change").filter((change) => !changes.includes(change));
+  const origins = [...new Set(changes.flatMap((change) => change.errorFrom ?? []))];
   return {
     figures: drawn.filter((figure) => figure.view.size === "wide").map((figure) => figure.view),
     hasTrends: drawn.some((figure) => figure.view.size === "panel"),
     trends: drawn.filter((figure) => figure.view.size === "panel").map((figure) => figure.view),
-    rows: entriesOf(context, "change").map((change) => changeRow(context, change)),
+    rows: changes.map((change) => changeRow(context, change, origins)),
+    hasSince: since.length > 0,
+    since: since.map((change) => changeRow(context, change, [])),
+    origins: origins.map((text, i) => ({ mark: String(i + 1), text: sentence(text) })),
+    hasOrigins: origins.length > 0,
   };
 }
 
-function changeRow(context: Context, change: Change): ChangesView["rows"][number] {
+function changeRow(context: Context, change: Change, origins: readonly string[]): ChangesView["rows"][number] {
   const { speech } = context;
   const n = (value: number) => speech.number(value, change.decimals);
-  const differs =
-    change.differs.length === 0 ? "" : ` ${speech.say("report.differs", { gates: speech.list(change.differs) })}`;
-  const chances =
-    change.chances === undefined
-      ? ""
-      : ` ${speech.say("report.chances", { higher: change.chances.higher, trivial: change.chances.trivial, lower: change.chances.lower })}`;
+  const told = change.primary && change.id === `change_${change.measure}`;
+  const notes = [
+    ...(told ? [sentence(change.because)] : []),
+    ...(change.differs.length === 0 ? [] : [speech.say("report.differs", { gates: speech.list(change.differs) })]),
+    ...(told ? (change.notes ?? []).map(sentence) : []),
+  ];
+  const origin = change.errorFrom === undefined ? -1 : origins.indexOf(change.errorFrom);
   return {
     label: nameOf(context, change.measure),
+    since: speech.shortDate(change.since),
     before: n(change.before),
     now: n(change.now),
     change: speech.signed(change.change, change.decimals),
@@ -129,8 +138,10 @@ function changeRow(context: Context, change: Change): ChangesView["rows"][number
         : speech.say("report.interval", { low: n(change.low), high: n(change.high) }),
     unit: unitText(context, change.unit),
     verdict: verdictText(context, change.verdict),
-    because: `${sentence(change.because)}${differs}${chances}`,
-    error: change.errorFrom === undefined ? "" : speech.say("report.error_from", { from: change.errorFrom }),
+    mark: origin < 0 ? "" : String(origin + 1),
+    hasMark: origin >= 0,
+    note: notes.join(" "),
+    hasNote: notes.length > 0,
   };
 }
 

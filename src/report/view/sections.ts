@@ -1,12 +1,18 @@
 /** Every section of the practitioner edition, from its entries alone: a section nobody measured does not appear. */
 import { type Entry, type Remark, SECTIONS, type Section } from "../../kernel/measure.js";
 import { type Context, nameOf, opening, sectionOf, sentence, unitText, valueText } from "./context.js";
-import { normText } from "./norm-text.js";
+import { normNotes, normText } from "./norm-text.js";
 import { entryTable } from "./tables.js";
 import type { FigureView, JudgementView, MeasureRow, NoteView, SectionView } from "./types.js";
 
 /** Too long for the text: these stand among the data at the end. */
-const DATA_ONLY: ReadonlySet<string> = new Set(["incremental_bins", "incremental_excluded", "rest_trace"]);
+const DATA_ONLY: ReadonlySet<string> = new Set([
+  "incremental_bins",
+  "incremental_excluded",
+  "rest_trace",
+  "reference_percentiles",
+  "screening_answers",
+]);
 /** Shown in places of their own. */
 const APART: ReadonlySet<string> = new Set(["visit", "validity", "change"]);
 /** A table with more rows than this goes to the data at the end. */
@@ -110,6 +116,7 @@ function measureRow(
     ];
   if (entry.kind !== "quantity") return [];
   const { error } = entry;
+  const notes = [...(entry.note === undefined ? [] : [entry.note]), ...normNotes(context, entry)];
   const n = (value: number, more = 0) => speech.number(value, entry.decimals + more);
   const errorText =
     error?.low !== undefined && error.high !== undefined
@@ -126,8 +133,8 @@ function measureRow(
       hasValue: true,
       error: errorText,
       norm: normText(context, entry),
-      note: entry.note === undefined ? "" : sentence(entry.note),
-      hasNote: entry.note !== undefined,
+      note: notes.map(sentence).join(" "),
+      hasNote: notes.length > 0,
     },
   ];
 }

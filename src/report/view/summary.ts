@@ -1,13 +1,31 @@
 /** The sentences a report opens with: what the client came for, what was found, what comes next. */
 import type { Change, Judgement } from "../../kernel/measure.js";
-import { type Context, entriesOf, plainNameOf, quantityOf, sentence, unitText, valueWithUnit } from "./context.js";
+import {
+  type Context,
+  entriesOf,
+  nameOf,
+  plainNameOf,
+  quantityOf,
+  sentence,
+  unitText,
+  valueWithUnit,
+} from "./context.js";
 import { lowerOf } from "./norm-text.js";
 
 /** Verdicts that stop or defer: they lead whatever else was found. */
-const NEEDS_A_PERSON = /\b(?:stop|refer|defer|medical|physician|urgent)/i;
+const NEEDS_A_PERSON: Readonly<Record<string, RegExp>> = {
+  screening_decision: /stop|refer/,
+  blood_pressure_referral: /emergency|referral/,
+  ascent_judgement: /beyond|outside/,
+};
 
 export const leading = (context: Context): Judgement[] =>
-  entriesOf(context, "judgement").filter((judgement) => NEEDS_A_PERSON.test(judgement.verdict));
+  entriesOf(context, "judgement").filter((judgement) => NEEDS_A_PERSON[judgement.id]?.test(judgement.verdict));
+
+/** Changes against the baseline; those against other visits are named by their date. */
+export const sinceBaseline = (context: Context): Change[] =>
+  entriesOf(context, "change").filter((change) => change.id === `change_${change.measure}`);
+export const isCertain = (change: Change): boolean => change.verdict.endsWith("beyond error");
 
 export function threeSentences(context: Context): string[] {
   const { speech, client, results } = context;
@@ -18,8 +36,8 @@ export function threeSentences(context: Context): string[] {
 
 function found(context: Context): string {
   const { speech } = context;
-  const changes = entriesOf(context, "change").filter((change) => change.primary);
-  const certain = changes.filter((change) => /^(?:beyond|likely a real)/.test(change.verdict));
+  const changes = sinceBaseline(context).filter((change) => change.primary);
+  const certain = changes.filter(isCertain);
   if (certain.length > 0)
     return speech.say("client.found_change", { changes: speech.list(certain.map((c) => moved(context, c))) });
   if (changes.length > 0) return speech.say("client.found_no_change");
@@ -69,15 +87,20 @@ export function practitionerSummary(context: Context): string[] {
       : [];
   });
   if (thresholds.length > 0) facts.push(speech.say("summary.thresholds", { thresholds: speech.list(thresholds) }));
-  for (const change of entriesOf(context, "change").filter((one) => one.primary))
+  const primary = sinceBaseline(context).filter((change) => change.primary);
+  const certain = primary.filter(isCertain).map((change) => changeText(context, change));
+  if (primary.length > 0)
     facts.push(
-      speech.say("summary.change", {
-        measure: plainNameOf(context, change.measure),
-        change: `${speech.signed(change.change, change.decimals)} ${unitText(context, change.unit)}`.trim(),
-        because: change.because,
-      }),
+      certain.length === 0
+        ? speech.say("summary.none_beyond", { count: primary.length })
+        : speech.say("summary.beyond", { count: primary.length, changes: speech.list(certain) }),
     );
   const weak = entriesOf(context, "remark").filter((remark) => remark.severity !== "record");
   facts.push(weak.length === 0 ? speech.say("summary.sound") : speech.say("summary.weakened", { count: weak.length }));
   return [...lead, ...facts.map(sentence)];
 }
+
+const changeText = (context: Context, change: Change): string => {
+  const size = `${context.speech.signed(change.change, change.decimals)}\u00a0${unitText(context, change.unit)}`.trim();
+  return `${nameOf(context, change.measure).replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())} ${size}`;
+};

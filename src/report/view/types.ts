@@ -141,19 +141,28 @@ export interface RemarkView {
   readonly because: string;
   readonly affects: string;
 }
+export interface ChangeRow {
+  readonly label: string;
+  readonly since: string;
+  readonly before: string;
+  readonly now: string;
+  readonly change: string;
+  readonly interval: string;
+  readonly unit: string;
+  readonly verdict: string;
+  /** Number of the error's origin below the table. */
+  readonly mark: string;
+  readonly hasMark: boolean;
+  readonly note: string;
+  readonly hasNote: boolean;
+}
 export interface ChangesView {
   readonly figures: readonly FigureView[];
-  readonly rows: readonly {
-    readonly label: string;
-    readonly before: string;
-    readonly now: string;
-    readonly change: string;
-    readonly interval: string;
-    readonly unit: string;
-    readonly verdict: string;
-    readonly because: string;
-    readonly error: string;
-  }[];
+  readonly rows: readonly ChangeRow[];
+  readonly hasSince: boolean;
+  readonly since: readonly ChangeRow[];
+  readonly hasOrigins: boolean;
+  readonly origins: readonly { readonly mark: string; readonly text: string }[];
   readonly hasTrends: boolean;
   readonly trends: readonly FigureView[];
 }
