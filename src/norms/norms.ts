@@ -21,7 +21,7 @@ export function norms(entries: readonly Entry[], visit: Visit, tables: readonly 
     if (entry.kind !== "quantity") return entry;
     const own = tables.filter((table) => table.measure === entry.id || table.also?.includes(entry.id));
     if (own.length === 0) return entry;
-    const positions = positionsOf(entry, own, person, visit.choices);
+    const positions = positionsOf(entry, own, tables, person, visit.choices);
     const chosen = own.find((t) => isChosen(t, visit.choices) && percentileCurve(t, person).length > 0);
     if (chosen !== undefined) curves.push(curveRow(entry, chosen, person));
     return positions.length === 0 ? entry : { ...entry, norms: positions };
@@ -32,6 +32,7 @@ export function norms(entries: readonly Entry[], visit: Visit, tables: readonly 
 function positionsOf(
   entry: Quantity,
   own: readonly ReferenceTable[],
+  all: readonly ReferenceTable[],
   person: Person,
   choices: Choices,
 ): readonly NormPosition[] {
@@ -43,27 +44,36 @@ function positionsOf(
     return second === undefined ? [first] : [first, second];
   });
   if (fitting.some((table) => table.role === "reference")) return given;
-  const refusal = refusalOf(own, chosen, person, choices);
+  const refusal = refusalOf(own, chosen, all, person, choices);
   return refusal === undefined ? given : [refusal, ...given];
 }
 
-/** Why no reference was given: the nearest table's reasons, or that the chosen edition has none for this measure. */
+/**
+ * Why no reference was given: the reasons of the tables that came nearest, or that no table bears the name chosen.
+ * A chosen edition that simply has no table for this measure says nothing.
+ */
 function refusalOf(
   own: readonly ReferenceTable[],
   chosen: readonly ReferenceTable[],
+  all: readonly ReferenceTable[],
   person: Person,
   choices: Choices,
 ): NormPosition | undefined {
-  const nearest = chosen
+  const refused = chosen
     .filter((table) => table.role === "reference")
-    .map((table) => ({ table, reasons: refusals(table, person) }))
-    .sort((a, b) => a.reasons.length - b.reasons.length)[0];
-  if (nearest !== undefined) return { table: nearest.table.id, notGiven: nearest.reasons.join("; ") };
-  const other = own.find((table) => table.role === "reference" && table.choice !== undefined);
-  const [key] = Object.keys(other?.choice ?? {});
-  if (key === undefined) return undefined;
-  const edition = String(choices[key as keyof Choices]);
-  return { table: edition, notGiven: words.noEdition(key, edition) };
+    .map((table) => ({ table, reasons: refusals(table, person) }));
+  const fewest = Math.min(...refused.map(({ reasons }) => reasons.length));
+  const [nearest, ...others] = refused.filter(({ reasons }) => reasons.length === fewest);
+  if (nearest !== undefined) {
+    const more = others.map(({ table, reasons }) => `${table.id}: ${reasons.join("; ")}`);
+    return { table: nearest.table.id, notGiven: [nearest.reasons.join("; "), ...more].join(" · ") };
+  }
+  for (const key of own.flatMap((table) => (table.role === "reference" ? Object.keys(table.choice ?? {}) : []))) {
+    const edition = String(choices[key as keyof Choices]);
+    if (!all.some((table) => table.choice?.[key]?.includes(edition)))
+      return { table: edition, notGiven: words.noEdition(key, edition) };
+  }
+  return undefined;
 }
 
 /** Whether the visit's choices name the table. */

@@ -21,7 +21,7 @@ export const notPrinted = () => "the source prints no number here";
 export const missing = (fact: string) => `${fact} was not recorded`;
 export const noEquation = (id: string) => `the equation ${id} is not known`;
 export const notPositive = () => "the equation gives no positive value for this person";
-export const noEdition = (key: string, value: string) => `no table for this measure is named ${value} (${key})`;
+export const noEdition = (key: string, value: string) => `no reference table is named ${value} (${key})`;
 export const secondBand = () => "Next age band, shown within a year of the boundary.";
 
 /** Between which printed quantiles a value lies; low and high differ where the quantiles were read with an error. */

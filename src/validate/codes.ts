@@ -26,6 +26,7 @@ export const codes = {
   "csv-unit": "The median of a column is one no client can have: the unit or the column is wrong.",
   "csv-channel-empty": "A mapped column holds no value at all.",
   "retest-file": "A file with the laboratory's own test-retest pairs cannot be read.",
+  "reference-table": "A laboratory's own reference table has a gap, a slip or a check that does not come out.",
   // one value against the schema
   "unknown-key": "A key is not known in this place.",
   "misspelt-key": "A key is not known, but close to one that is.",

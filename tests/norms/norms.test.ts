@@ -7,8 +7,8 @@ import { listTables } from "../../src/norms/list-tables.js";
 import { norms } from "../../src/norms/norms.js";
 import { personOf } from "../../src/norms/person.js";
 import { neighbourIn, percentileCurve, positionIn } from "../../src/norms/position.js";
-import { builtInTables } from "../../src/read/tables.js";
 import { visitOf } from "../derive/visit-of.js";
+import { builtInTables } from "./built-in-tables.js";
 
 const tables = builtInTables();
 const byId = (id: string) => tables.find((t) => t.id === id) as ReferenceTable;

@@ -6,7 +6,7 @@ import { lmsFor } from "../../src/norms/lms-parameters.js";
 import { trustedRange } from "../../src/norms/locate.js";
 import { FACTS, type Person } from "../../src/norms/person.js";
 import { neighbourIn, percentileCurve, positionIn } from "../../src/norms/position.js";
-import { builtInTables } from "../../src/read/tables.js";
+import { builtInTables } from "./built-in-tables.js";
 import { personFor } from "./person-for.js";
 
 const tables = builtInTables();

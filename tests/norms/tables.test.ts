@@ -8,7 +8,7 @@ import { pointsOf } from "../../src/norms/locate.js";
 import type { Person } from "../../src/norms/person.js";
 import { percentileCurve, positionIn } from "../../src/norms/position.js";
 import { acrossBands, bandsFor, cell, columnsOf, rowsFor } from "../../src/norms/rows.js";
-import { builtInTables, builtInTableTexts } from "../../src/read/tables.js";
+import { builtInTables, builtInTableTexts } from "./built-in-tables.js";
 import { personFor } from "./person-for.js";
 
 const tables = builtInTables();

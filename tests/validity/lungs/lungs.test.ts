@@ -21,15 +21,16 @@ const blow = (fvc_l: number, fev1_l: number, acceptable: boolean | undefined = t
   fev1_l,
   ...(acceptable === undefined ? {} : { acceptable }),
 });
-const session = (list: NonNullable<Lungs["manoeuvres"]>, more: Partial<Lungs> = {}): Lungs => ({
+type Blows = NonNullable<Lungs["manoeuvres"]>;
+const session = (list: readonly Blows[number][], more: Partial<Lungs> = {}): Lungs => ({
   volumes_at: "BTPS",
   posture: "sitting",
   nose_clip: true,
   bronchodilator: "before",
-  manoeuvres: list,
+  manoeuvres: list as Blows,
   ...more,
 });
-const three = [blow(5, 4), blow(5, 4), blow(5, 4)];
+const three = [blow(5, 4), blow(5, 4), blow(5, 4)] satisfies Blows;
 
 describe("spirometry rules", () => {
   it.each([repeatability, manoeuvres, conditions, parts])("$id is silent without the block", (rule) => {
