@@ -201,13 +201,14 @@ import { info as info197 } from "./norms/hansen-1984.js";
 import { info as info198 } from "./norms/lms-value.js";
 import { info as info199 } from "./norms/lms-z.js";
 import { info as info200 } from "./norms/percentile-linear.js";
-import { info as info201 } from "./norms/standard-score.js";
-import { info as info202 } from "./plan/intensity/heart-rate-reserve.js";
-import { info as info203 } from "./plan/intensity/uptake-reserve.js";
-import { info as info204 } from "./plan/load/session-load.js";
-import { info as info205 } from "./plan/load/training-impulse.js";
-import { info as info206 } from "./plan/load/weekly-monotony.js";
-import { info as info207 } from "./plan/load/weekly-strain.js";
+import { info as info201 } from "./norms/ship-2009.js";
+import { info as info202 } from "./norms/standard-score.js";
+import { info as info203 } from "./plan/intensity/heart-rate-reserve.js";
+import { info as info204 } from "./plan/intensity/uptake-reserve.js";
+import { info as info205 } from "./plan/load/session-load.js";
+import { info as info206 } from "./plan/load/training-impulse.js";
+import { info as info207 } from "./plan/load/weekly-monotony.js";
+import { info as info208 } from "./plan/load/weekly-strain.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -418,4 +419,5 @@ export const formulas: readonly AnyFormula[] = [
   info205,
   info206,
   info207,
+  info208,
 ];

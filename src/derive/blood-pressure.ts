@@ -11,6 +11,7 @@ import * as classes from "./blood-pressure/pressure-class.js";
 import * as pulsePressure from "./blood-pressure/pulse-pressure.js";
 import * as limits from "./blood-pressure/referral-limits.js";
 import * as average from "./blood-pressure/resting-average.js";
+import { judgedFrom } from "./judged-from.js";
 
 export function deriveBloodPressure(book: Notebook, visit: Visit): void {
   const block = visit.session.blood_pressure;
@@ -63,10 +64,7 @@ function attempt(readings: readonly average.Reading[], scheme: average.Scheme): 
 
 const printed = ({ systolic, diastolic }: average.RestingPressure) =>
   `${toDecimals(systolic, 0)}/${toDecimals(diastolic, 0)} mmHg`;
-const INPUTS = [
-  { name: "systolic pressure", text: "this visit", measure: "systolic_pressure" },
-  { name: "diastolic pressure", text: "this visit", measure: "diastolic_pressure" },
-] as const;
+const MEASURES = ["systolic_pressure", "diastolic_pressure"] as const;
 
 function classify(book: Notebook, resting: average.RestingPressure, scheme: average.Scheme): void {
   if (resting.posture !== undefined && resting.posture !== "seated") {
@@ -79,7 +77,7 @@ function classify(book: Notebook, resting: average.RestingPressure, scheme: aver
     "blood_pressure_class",
     found.name,
     `${printed(resting)} lies in the range that ${classes.SCHEME_NAMES[scheme]} lists as ${found.name}${isolated}. One visit is not a diagnosis.`,
-    { rule: `${classes.info.id} r${classes.info.revision}`, inputs: INPUTS },
+    { rule: `${classes.info.id} r${classes.info.revision}`, inputs: judgedFrom(book, MEASURES) },
   );
 }
 
@@ -95,7 +93,7 @@ function refer(book: Notebook, resting: average.RestingPressure, block: BloodPre
   const verdict = limits.referralLimits(resting.systolic, resting.diastolic, block.symptoms === true);
   book.judge("blood_pressure_referral", verdict, `${printed(resting)} ${ADVICE[verdict]}`, {
     rule: `${limits.info.id} r${limits.info.revision}`,
-    inputs: INPUTS,
+    inputs: judgedFrom(book, MEASURES),
   });
 }
 

@@ -24,7 +24,7 @@ export function deriveMobility(book: Notebook, visit: Visit): void {
         { name: key("sit_and_reach.reach_cm"), value: best(reach_cm), unit: "cm" },
         { name: key("sit_and_reach.zero_cm"), value: zero_cm, unit: "cm" },
       ],
-      { note: `best of ${listOf(reach_cm).length}` },
+      { note: `best of ${listOf(reach_cm).join(", ")} cm as read` },
     );
   }
   if (block.single_leg_stance !== undefined) writeStance(book, block.single_leg_stance, key);

@@ -6,7 +6,7 @@ import type { Screening } from "../kernel/generated/session.js";
 import type { Cell } from "../kernel/measure.js";
 import type { Notebook } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
-import { whyNotCleared } from "./screening/clearance.js";
+import { daysBetween, whyNotCleared } from "./screening/clearance.js";
 import { ABSOLUTE, DISEASE, EMERGENCY, EVENTS, RELATIVE, SYMPTOMS } from "./screening/lists.js";
 import * as participation from "./screening/pre-participation.js";
 import { answerReasons, pressureReasons, type Reason } from "./screening/reasons.js";
@@ -22,6 +22,7 @@ export function deriveScreening(book: Notebook, visit: Visit): void {
     ...pressureReasons(book),
     ...(recorded ? answerReasons(screening, maximal, session.date) : []),
     ...(!recorded && tested ? [UNSCREENED] : []),
+    ...staleAnswers(visit),
   ];
   writeReferralFlags(book, visit);
   if (!recorded && !tested && reasons.length === 0) return;
@@ -49,6 +50,13 @@ const UNSCREENED: Reason = {
   because: "exercise was tested, and no screening is recorded",
   source: "a missing answer refers",
 };
+
+/** Answers of client.yaml that are older than 12 months are as good as none; those of the session are of the day. */
+function staleAnswers({ session, client }: Visit): Reason[] {
+  const asked = session.screening === undefined ? client.screening?.date : session.screening.date;
+  if (asked === undefined || daysBetween(asked, session.date) <= 366) return [];
+  return [{ verdict: "refer", because: `the answers of ${asked} are older than 12 months`, source: "Riebe 2015" }];
+}
 
 /** Whether the visit asks for more than grip: any test that makes the heart work. */
 function testsExercise({ session }: Visit): boolean {

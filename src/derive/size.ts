@@ -15,6 +15,8 @@ const SITES = {
   narrowest: "at the smallest girth between rib and iliac crest",
 } as const;
 
+const PREGNANT = "the limits of body mass index and waist do not hold in pregnancy";
+
 export function deriveSize(book: Notebook, visit: Visit): void {
   book.record("age", visit.ageYears, "client.yaml birth_date");
   const size = visit.session.size;
@@ -22,7 +24,8 @@ export function deriveSize(book: Notebook, visit: Visit): void {
   const key = (name: string) => `${visit.file} size.${name}`;
   writeRepeated(book, "stature", size.stature_cm, key("stature_cm"), "cm");
   writeRepeated(book, "body_mass", size.mass_kg, key("mass_kg"), "kg");
-  book.compute("body_mass_index", bmi.info, ["body_mass", "stature"], { note: bmi.info.caveat ?? "" });
+  if (size.pregnant === true) book.withhold("body_mass_index", PREGNANT);
+  else book.compute("body_mass_index", bmi.info, ["body_mass", "stature"], { note: bmi.info.caveat ?? "" });
   writeRepeated(book, "waist", size.waist_cm, key("waist_cm"), "cm");
   writeRepeated(book, "hip", size.hip_cm, key("hip_cm"), "cm");
   if (size.waist_cm !== undefined) {
@@ -33,9 +36,11 @@ export function deriveSize(book: Notebook, visit: Visit): void {
         "waist_site was not recorded, so the waist cannot be compared with a limit or a visit",
       );
     else book.judge("waist_site", site, `The waist was measured ${SITES[site]}.`);
-    book.compute("waist_to_height", waistToHeight.info, ["waist", "stature"]);
+    if (size.pregnant === true) book.withhold("waist_to_height", PREGNANT);
+    else book.compute("waist_to_height", waistToHeight.info, ["waist", "stature"]);
   }
-  if (size.hip_cm !== undefined) book.compute("waist_to_hip", waistToHip.info, ["waist", "hip"]);
+  if (size.hip_cm !== undefined && size.pregnant === true) book.withhold("waist_to_hip", PREGNANT);
+  else if (size.hip_cm !== undefined) book.compute("waist_to_hip", waistToHip.info, ["waist", "hip"]);
   writeReadings(book, [
     ["Stature", "cm", size.stature_cm],
     ["Body mass", "kg", size.mass_kg],

@@ -2,6 +2,7 @@
 import type { Jump, MidThighPull, StepUp, Strength } from "../kernel/generated/session.js";
 import type { Notebook, Ref } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
+import { judgedFrom } from "./judged-from.js";
 import { listOf } from "./repeated.js";
 import * as bestOf from "./strength/best-trial.js";
 import * as flight from "./strength/jump-height-flight-time.js";
@@ -68,12 +69,6 @@ function writeOlderAdult(book: Notebook, visit: Visit): void {
   if (visit.ageYears < 60 || (grip === undefined && index === undefined)) return;
   const below = older.olderAdultLimits(visit.client.sex, visit.ageYears, grip, index);
   const limit = older.OLDER_ADULT_LIMITS[visit.client.sex];
-  const inputs = [
-    ...(grip === undefined ? [] : [{ name: "grip strength", text: "this visit", measure: "grip_strength" }]),
-    ...(index === undefined
-      ? []
-      : [{ name: "appendicular lean mass index", text: "this visit", measure: "appendicular_lean_mass_index" }]),
-  ];
   const looked = `Looked at from 60 years: ${[
     ...(grip === undefined ? [] : [`grip against ${limit.gripKg} kg`]),
     ...(index === undefined ? [] : [`limb lean mass index against ${limit.indexKgM2} kg/m²`]),
@@ -82,7 +77,10 @@ function writeOlderAdult(book: Notebook, visit: Visit): void {
     "older_adult_muscle_limits",
     below === 0 ? "within limits" : "below a limit",
     `${looked} ${below === 0 ? "None is below." : "A value below its limit is a reason to see a physician; it is not a diagnosis."}`,
-    { rule: `${older.info.id} r${older.info.revision}`, inputs },
+    {
+      rule: `${older.info.id} r${older.info.revision}`,
+      inputs: judgedFrom(book, ["grip_strength", "appendicular_lean_mass_index"]),
+    },
   );
 }
 

@@ -15,6 +15,8 @@ import * as storerWomen from "./submaximal/cycle-power-storer-women.js";
 import * as astrand from "./submaximal/cycle-single-astrand.js";
 import * as cycleStages from "./submaximal/cycle-stages.js";
 import * as cycling from "./submaximal/oxygen-cost-cycling.js";
+import * as running from "./submaximal/oxygen-cost-running.js";
+import * as walking from "./submaximal/oxygen-cost-walking.js";
 import * as jogGeorge from "./submaximal/treadmill-jog-george.js";
 import * as jogVehrs from "./submaximal/treadmill-jog-vehrs.js";
 import * as treadmillPeak from "./submaximal/treadmill-peak-friend.js";
@@ -80,6 +82,22 @@ function writeHeartRateTests(
 ): void {
   const ref = (name: string, value: number, unit: string): Ref => ({ name: key(name), value, unit });
   const { treadmill_walk: walked, treadmill_jog: jogged, cycle_single: single, cycle_stages: stages } = block;
+  const cost = { note: "An estimate for steady state, not a measurement." };
+  const grade = (percent: number): Ref => ({ name: "grade of the protocol", value: percent, unit: "%" });
+  if (walked !== undefined)
+    book.compute(
+      "treadmill_walk_uptake",
+      walking.info,
+      [ref("treadmill_walk.speed_km_h", walked.speed_km_h, "km/h"), grade(5)],
+      cost,
+    );
+  if (jogged !== undefined)
+    book.compute(
+      "treadmill_jog_uptake",
+      running.info,
+      [ref("treadmill_jog.speed_km_h", jogged.speed_km_h, "km/h"), grade(0)],
+      cost,
+    );
   if (walked !== undefined && slowed === undefined)
     writeEstimate(book, "vo2max_estimate_treadmill_walk", walk.info, [
       sex,

@@ -35,6 +35,10 @@ describe("blood pressure", () => {
     expect(judgement(pressure(block), "blood_pressure_class")?.verdict).toBe("high normal");
     expect(judgement(pressure(block, "acc-aha-2017"), "blood_pressure_class")?.verdict).toBe("stage 2 hypertension");
     expect(judgement(pressure(block, "esc-2024"), "blood_pressure_class")?.verdict).toBe("elevated");
+    expect(judgement(pressure(block), "blood_pressure_class")?.inputs?.map((i) => i.text)).toEqual([
+      "137 mmHg",
+      "87 mmHg",
+    ]);
     expect(because(pressure(block), "blood_pressure_class")).toContain("One visit is not a diagnosis");
   });
   it("gives no class to readings that were not seated", () => {

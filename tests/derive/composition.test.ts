@@ -1,5 +1,13 @@
 import { existsSync, readFileSync } from "node:fs";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { bodyFatPercent } from "../../src/derive/composition/body-fat-percent.js";
+import { info as sevenMen } from "../../src/derive/composition/density-seven-site-men.js";
+import { info as sevenWomen } from "../../src/derive/composition/density-seven-site-women.js";
+import { info as threeMen } from "../../src/derive/composition/density-three-site-men.js";
+import { info as threeWomen } from "../../src/derive/composition/density-three-site-women.js";
+import { fatPercentSiri as siri } from "../../src/derive/composition/fat-percent-siri.js";
+import { girthFatMen } from "../../src/derive/composition/girth-fat-men.js";
 import { deriveComposition } from "../../src/derive/composition.js";
 import { deriveSize } from "../../src/derive/size.js";
 import type { Dxa, Session } from "../../src/kernel/generated/session.js";
@@ -119,6 +127,39 @@ describe("skinfolds", () => {
     const old = derived({ skinfolds }, { ageYears: 60 });
     expect(because(old, "skinfold_fat_percent_three_site")).toContain("18 to 55.999");
     expect(quantity(old, "skinfold_sum")?.value).toBeCloseTo(55, 9);
+  });
+});
+
+describe("laws", () => {
+  const formulas = { sevenMen, sevenWomen, threeMen, threeWomen };
+  it.each(Object.entries(formulas))("thicker folds never make a denser body: %s", (_, { compute, inputs }) => {
+    const range = inputs["sum of skinfolds"]?.range ?? "";
+    const [from, to] = range.split(" to ").map(Number);
+    fc.assert(
+      fc.property(fc.double({ min: from ?? 0, max: (to ?? 0) - 1, noNaN: true }), (sum) => {
+        expect(compute(sum + 1, 40)).toBeLessThan(compute(sum, 40));
+        expect(siri(compute(sum + 1, 40))).toBeGreaterThan(siri(compute(sum, 40)));
+      }),
+    );
+  });
+  it("a wider abdomen means more fat, a wider neck less", () => {
+    const cm = fc.double({ min: 75, max: 120, noNaN: true });
+    fc.assert(
+      fc.property(cm, fc.double({ min: 34, max: 44, noNaN: true }), (abdomen, neck) => {
+        const here = girthFatMen(abdomen, neck, 178, 40);
+        expect(girthFatMen(abdomen + 1, neck, 178, 40)).toBeGreaterThan(here);
+        expect(girthFatMen(abdomen, neck + 1, 178, 40)).toBeLessThan(here);
+      }),
+    );
+  });
+  it("fat share is the share: scaling every part changes nothing", () => {
+    const part = fc.double({ min: 1, max: 2, noNaN: true });
+    fc.assert(
+      fc.property(part, part, part, part, (f, l, b, scale) => {
+        const share = bodyFatPercent(f * 9000, l * 30000, b * 1500);
+        expect(bodyFatPercent(scale * f * 9000, scale * l * 30000, scale * b * 1500)).toBeCloseTo(share, 9);
+      }),
+    );
   });
 });
 

@@ -100,6 +100,11 @@ describe("missing answers", () => {
     expect(verdict(undefined, { field_tests: { twelve_minute_run: { distance_m: 2600 } } })).toBe("refer");
     expect(verdict(undefined, { strength: { grip: { left_kg: 30 } }, ...pressure(120, 80) })).toBeUndefined();
   });
+  it("takes answers older than 12 months for none", () => {
+    const asked = (date: string) => verdict(undefined, {}, { client: { screening: { ...clear, date } } });
+    expect(asked("2025-03-01")).toBe("proceed"); // 366 days before 2026-03-02
+    expect(asked("2025-02-28")).toBe("refer");
+  });
   it("takes the client's own screening and lets the visit's answers go before it", () => {
     expect(verdict(undefined, {}, { client: { screening: clear } })).toBe("proceed");
     expect(verdict({ known_disease: disease }, {}, { client: { screening: clear } })).toBe("refer");

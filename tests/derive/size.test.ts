@@ -37,6 +37,12 @@ describe("size", () => {
     expect(because(size({ waist_cm: 88, stature_cm: 178 }), "waist_site")).toMatch(/waist_site was not recorded/);
     expect(find(size({ waist_cm: 88 }), "waist_to_hip")).toBeUndefined();
   });
+  it("gives no index in pregnancy", () => {
+    const found = size({ mass_kg: 82.4, stature_cm: 178, waist_cm: 99, hip_cm: 100, pregnant: true });
+    for (const id of ["body_mass_index", "waist_to_height", "waist_to_hip"])
+      expect(because(found, id), id).toContain("pregnancy");
+    expect(quantity(found, "body_mass")?.value).toBe(82.4);
+  });
   it("gives waist against height and hip", () => {
     const found = size({ waist_cm: 88, stature_cm: 178, hip_cm: 100, waist_site: "midpoint" });
     expect(quantity(found, "waist_to_height")?.value).toBeCloseTo(0.4944, 4); // by hand: 88 / 178

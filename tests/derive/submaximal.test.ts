@@ -50,6 +50,14 @@ describe("submaximal tests", () => {
     }
     expect(quantity(derived(block), "vo2max_estimate_cycle_single")?.value).toBeGreaterThan(0);
   });
+  it("give the oxygen cost of the stage by the steady-state equations", () => {
+    const found = derived({
+      treadmill_walk: { speed_km_h: 5.5, heart_rate_bpm: 120 },
+      treadmill_jog: { speed_km_h: 12, heart_rate_bpm: 150 },
+    });
+    expect(quantity(found, "treadmill_walk_uptake")?.value).toBeCloseTo(20.92, 2); // by hand: 9.167 + 8.25 + 3.5
+    expect(quantity(found, "treadmill_jog_uptake")?.value).toBeCloseTo(43.5, 9); // by hand: 40 + 3.5
+  });
   it("choose the jog equation by age and refuse where none holds", () => {
     const jog: Submaximal = { treadmill_jog: { speed_km_h: 9.656064, heart_rate_bpm: 150 } };
     const see = (ageYears: number) =>

@@ -41,6 +41,13 @@ export const fieldMeasures = {
     unit: "W",
     decimals: 0,
   },
+  treadmill_walk_uptake: {
+    section: "submaximal",
+    title: "Estimated uptake of the walk",
+    unit: "mL/kg/min",
+    decimals: 1,
+  },
+  treadmill_jog_uptake: { section: "submaximal", title: "Estimated uptake of the jog", unit: "mL/kg/min", decimals: 1 },
   vo2max_estimate_treadmill_walk: submaximal("one-stage treadmill walk"),
   vo2max_estimate_treadmill_jog: submaximal("one-stage treadmill jog"),
   vo2max_estimate_treadmill_questionnaire: submaximal("treadmill stage with questionnaires"),
