@@ -147,9 +147,18 @@ const regression: Locate = (table, person, x) => {
 const formula: Locate = (table, person, x) => {
   const equation = equations[table.formula ?? ""];
   if (equation === undefined) return { table: table.id, notGiven: words.noEquation(table.formula ?? "") };
-  const predicted = equation(person);
-  if (typeof predicted === "string") return { table: table.id, notGiven: words.missing(predicted) };
-  return predictedPosition(table, person, x, predicted);
+  const found = equation(person);
+  if (typeof found === "string") return { table: table.id, notGiven: words.missing(found) };
+  if (found.quantiles === undefined) return predictedPosition(table, person, x, found.predicted);
+  const lower = found.quantiles.find(([percentile]) => percentile === 5)?.[1];
+  return {
+    table: table.id,
+    group: groupOf(table, person, `of ${Math.floor(person.ageYears)} years`),
+    predicted: found.predicted,
+    percentPredicted: (100 * x) / found.predicted,
+    ...(lower === undefined ? {} : { lowerLimit: lower }),
+    ...noted(table, words.quantileBand(found.quantiles, x, x)),
+  };
 };
 
 function predictedPosition(table: ReferenceTable, person: Person, x: number, predicted: number): NormPosition {

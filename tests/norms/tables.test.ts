@@ -45,7 +45,12 @@ for (const table of tables)
       expect(faultsOf(table)).toEqual([]);
     });
     it("belongs to a measure of the catalogue", () => {
-      expect(measureInfo(table.measure)?.unit, table.measure).toBeDefined();
+      for (const id of [table.measure, ...(table.also ?? [])]) {
+        const unit = measureInfo(id)?.unit;
+        expect(unit, id).toBeDefined();
+        // Either the same unit, or a factor between the two.
+        expect(unit === table.unit, `${unit} and ${table.unit}`).toBe(table.scale === undefined);
+      }
     });
     it("reproduces every printed row", () => {
       for (const sex of table.applies.sex) {

@@ -124,7 +124,7 @@ export interface Choices {
    */
   hrmax_equation?: "tanaka-2001" | "gellish-2007" | "nes-2013";
   /**
-   * Reference table for VO2peak, by id (waymark norms lists them).
+   * Reference for VO2peak. vo2peak-by-mode: US registry 2015 for the treadmill, 2022 for the cycle · registry-2022: US registry 2022 for both · ship-2009: German population study, cycle only · or a word of the laboratory's own tables.
    */
   vo2_reference?: string;
   /**
@@ -193,7 +193,7 @@ export interface Choices {
    */
   threshold_load_lag_s?: 0 | 30 | 45 | 60;
   /**
-   * Reference equations for spirometry.
+   * Reference equations for spirometry. gli-global-2022 is race-neutral; nhanes-1999 is split by group and needs population_group.
    */
   lung_reference?: "gli-global-2022" | "nhanes-1999";
 }
