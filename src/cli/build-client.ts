@@ -16,7 +16,7 @@ import { clientDocument, folderNames } from "./check-practice.js";
 import { htmlName, type Page, type Press } from "./editions.js";
 import { readFile, sha256, writeAtomically } from "./files.js";
 import { moved } from "./moved.js";
-import { type ClientFolder, type Practice, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
+import { type ClientFolder, type Practice, readIfThere, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
 
 export const RESULTS = "results.yaml";
 
@@ -51,8 +51,8 @@ export async function buildClient(
   if (diagnostics.some((d) => d.severity === "error")) return { diagnostics, visits: [] };
   const built: VisitBuilt[] = [];
   for (const { visit, source, results, earlier } of visits) {
-    const before = recorded(shop.practice, visit);
     const text = writeResults(results);
+    const moves = movesFrom(shop.practice, visit, results, text);
     const pages = press ? await press.open.render(source, results, earlier, sha256(text), press.editions) : [];
     const folder = join(shop.practice.root, visit.path);
     writeAtomically(join(folder, RESULTS), text);
@@ -60,7 +60,7 @@ export async function buildClient(
     built.push({
       visit,
       pages,
-      moves: before && moved(before, results).length,
+      moves,
       wrote: [RESULTS, ...pages.map((page) => htmlName(page.edition))],
     });
   }
@@ -116,6 +116,15 @@ function computeVisit(
     folder: folderNames(practice, visit),
   };
   return compute(inputs, earlier, reference);
+}
+
+/** How many findings move when `text` replaces what stands there; undefined when nothing does. */
+function movesFrom(practice: Practice, visit: VisitFolder, results: Results, text: string): number | undefined {
+  const old = readIfThere(practice, `${visit.path}/${RESULTS}`);
+  if (old === undefined) return undefined;
+  if (old.sha256 === sha256(text)) return 0;
+  const before = recorded(practice, visit);
+  return before && moved(before, results).length;
 }
 
 /** What the last build recorded; undefined when there is nothing or it cannot be read as results. */

@@ -6,12 +6,13 @@ import { parse } from "yaml";
 import type { Change, Column, Entry, FormulaInput, NormPosition, Origin, Quantity } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
+import { parseWritten } from "./parse.js";
 
 type Block = Readonly<Record<string, unknown>>;
 const HEADER = ["waymark", "client", "visit", "person", "sources", "choices", "conditions"];
 
 export function readResults(text: string): Results {
-  const document = parse(text, { maxAliasCount: 0 }) as Block | null;
+  const document = (parseWritten(text) ?? parse(text, { maxAliasCount: 0 })) as Block | null;
   if (document?.waymark !== "results 1")
     throw new Error("this is not a results file of a known format (no `waymark: results 1`)");
   const visit = document.visit as { date: string; label?: string; purpose: Results["purpose"] };

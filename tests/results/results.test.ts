@@ -1,9 +1,12 @@
 /** results.yaml: what is written reads back the same, byte for byte and value for value. */
+import { readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import type { Entry } from "../../src/kernel/measure.js";
 import type { Results } from "../../src/kernel/results.js";
+import { parseWritten } from "../../src/results/parse.js";
 import { readResults } from "../../src/results/read.js";
 import { recordResults } from "../../src/results/record.js";
 import { writeResults } from "../../src/results/write.js";
@@ -131,6 +134,46 @@ describe("results.yaml", () => {
 
 /** An absent and an empty input list print alike for a formula; a judgement keeps what it had. */
 const withoutEmptyInputs = (entry: Entry): Entry => entry;
+
+describe("the fast reader", () => {
+  const committed = readdirSync("examples", { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith("results.yaml"))
+    .map((file) => readFileSync(join("examples", file), "utf8"));
+
+  it("gives what a general parser gives, for every committed result", () => {
+    expect(committed.length).toBeGreaterThan(5);
+    for (const text of [writeResults(results), ...committed]) expect(parseWritten(text)).toEqual(parse(text));
+  });
+
+  it("gives what a general parser gives for any texts and numbers in an entry", () => {
+    const value = fc.oneof(
+      fc.string({ unit: "grapheme" }),
+      fc.integer(),
+      fc.constantFrom("017", "yes", "a: b", "- x", "", "{a", "#"),
+    );
+    fc.assert(
+      fc.property(value, value, fc.array(value), (a, b, list) => {
+        const text = `${line(0, "k", { a, b: [b, list], c: { d: a } })}\nblock:\n${line(2, "x", a)}\n  rows:\n    - ${flow(list)}\n`;
+        expect(parseWritten(text)).toEqual(parse(text));
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("leaves to the general parser what was edited by hand", () => {
+    for (const text of [
+      "a: 'quoted'\n",
+      "a: &x 1\n",
+      "a: |\n  text\n",
+      "a: {b: 1\n",
+      "a: 1\na: 2\n",
+      "a: b # note\n",
+      "<<<<<<< HEAD\n",
+      "a: [1,2]\n",
+    ])
+      expect(parseWritten(text), text).toBeUndefined();
+  });
+});
 
 describe("yaml text", () => {
   const anyText = fc.string({ unit: "grapheme" });

@@ -18,16 +18,16 @@ function write(path: string, text: string): void {
 }
 
 /** A walk uphill, the grade rising by the minute: the observatory client's test. */
-const uphill = { kind: "step", start: 2, rise: 2, stageS: 60, gradePct: 2, raises: "grade" } as const;
+const uphill = { kind: "step", start: 0, rise: 2, stageS: 60, gradePct: 0, raises: "grade" } as const;
 const observatory = (seed: number, changes: Partial<Recipe>) =>
   recipe(seed, {
     mode: "treadmill",
     protocol: uphill,
     restS: 120,
     warmUpS: 180,
-    warmUpLoad: 6,
+    warmUpLoad: 5,
     recoveryS: 180,
-    verificationS: 150,
+    verificationS: 210,
     slope1: 0.9,
     offset: -0.02,
     barometricMmhg: 742,
@@ -89,7 +89,7 @@ function writeTest(path: string, r: Recipe, columns = LITRES, style = PLAIN): vo
 }
 
 const observatoryTests: [string, Recipe][] = [
-  ["2026-03-02-baseline", observatory(170302, { massKg: 66.8, vo2Peak: 2.6, vt1: 1.62, vt2: 2.18 })],
+  ["2026-03-02-baseline", observatory(170302, { massKg: 66.8, vo2Peak: 2.6, vt1: 1.62, vt2: 2.18, plateauS: 75 })],
   [
     "2026-05-11-retest",
     observatory(170511, { massKg: 65.1, vo2Peak: 2.84, vt1: 1.83, vt2: 2.43, hrMax: 180, plateauS: 50 }),
