@@ -2,7 +2,7 @@ import type { Chart, Datum } from "../kernel/figure.js";
 import { nameOf, sinceBaseline, unitTail } from "./entries.js";
 import { layer, titled, x } from "./parts.js";
 
-const ROW = 38;
+const ROW = 32;
 /** Rows that fit a page; the table beside the figure has all. */
 const MOST = 12;
 

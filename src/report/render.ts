@@ -70,9 +70,10 @@ async function render(
   faces: string,
 ): Promise<string> {
   const speech = speechOf(input.words);
+  const marks = { decimal: speech.say("language.decimal_sign"), thousands: speech.say("language.thousands") };
   const drawn = new Map<string, DrawnFigure>();
   for (const figure of input.figures.filter(DRAWN[input.edition])) {
-    const svg = await drawer.draw(figure);
+    const svg = await drawer.draw(figure, marks);
     drawn.set(figure.name, {
       section: figure.section,
       measure: figure.measure,

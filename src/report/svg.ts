@@ -18,8 +18,14 @@ export interface Theme {
   readonly widths: Readonly<Record<string, Readonly<Record<string, number>>>>;
 }
 
+/** How axis numbers are written. */
+export interface NumberMarks {
+  readonly decimal: string;
+  readonly thousands: string;
+}
+
 export interface SvgDrawer {
-  draw(figure: Figure): Promise<string>;
+  draw(figure: Figure, marks: NumberMarks): Promise<string>;
 }
 
 /** Compiled views kept at once: a report has about thirty structures. */
@@ -30,17 +36,20 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
   let engine: Promise<{ vega: Vega; vegaLite: VegaLite }> | undefined;
   let queue: Promise<unknown> = Promise.resolve();
 
-  const viewOf = async (spec: Spec): Promise<View> => {
+  const viewOf = async (spec: Spec, marks: NumberMarks): Promise<View> => {
     engine ??= load(theme);
     const { vega, vegaLite } = await engine;
-    const key = JSON.stringify(spec);
+    const key = JSON.stringify([spec, marks]);
     const known = views.get(key);
     if (known) {
       views.delete(key);
       views.set(key, known);
       return known;
     }
-    const compiled = vegaLite.compile(spec as never, { config: theme.config as never, logger: silent(vega) });
+    const compiled = vegaLite.compile(spec as never, {
+      config: localized(theme.config, marks) as never,
+      logger: silent(vega),
+    });
     const view = new vega.View(vega.parse(themed(compiled.spec, theme) as never), {
       renderer: "none",
       logger: silent(vega),
@@ -53,8 +62,8 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
     }
     return view;
   };
-  const drawNow = async (figure: Figure): Promise<string> => {
-    const view = await viewOf(figure.spec);
+  const drawNow = async (figure: Figure, marks: NumberMarks): Promise<string> => {
+    const view = await viewOf(figure.spec, marks);
     for (const [name, rows] of Object.entries(figure.data))
       view.data(
         name,
@@ -65,8 +74,8 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
   };
   return {
     // One at a time: a kept view holds one client's data.
-    draw: (figure) => {
-      const drawn = queue.then(() => drawNow(figure));
+    draw: (figure, marks) => {
+      const drawn = queue.then(() => drawNow(figure, marks));
       queue = drawn.catch(() => undefined);
       return drawn;
     },
@@ -100,6 +109,11 @@ function themed(spec: unknown, theme: Theme): unknown {
   };
   return walk(spec);
 }
+
+const localized = (config: Theme["config"], { decimal, thousands }: NumberMarks): unknown => ({
+  ...config,
+  locale: { number: { decimal, thousands, grouping: [3], currency: ["", ""] } },
+});
 
 interface TextItem {
   readonly text?: unknown;

@@ -52,6 +52,7 @@ export const plainNameOf = (context: Context, id: string): string =>
 export const sectionOf = (entry: Entry): Section | "other" => {
   if (entry.kind === "remark") return "validity";
   if (entry.kind === "change") return "change";
+  if (/^(?:change|trend|explained|goal)_/.test(entry.id) && measureInfo(entry.id) === undefined) return "change";
   return measureInfo(entry.id)?.section ?? "other";
 };
 

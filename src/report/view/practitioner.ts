@@ -1,8 +1,8 @@
 /** The complete edition. */
-import type { Change } from "../../kernel/measure.js";
+import type { Cell, Change } from "../../kernel/measure.js";
 import { type Context, entriesOf, entryOf, nameOf, opening, sectionOf, sentence, unitText } from "./context.js";
 import { keyMeasures } from "./keys.js";
-import { isData, remarkTitle, sections, verdictText } from "./sections.js";
+import { isData, isTrend, judgementsOf, remarkTitle, sections, verdictText } from "./sections.js";
 import { sources } from "./sources.js";
 import { practitionerSummary, sinceBaseline } from "./summary.js";
 import { entryTable, tableView } from "./tables.js";
@@ -70,6 +70,38 @@ export function practitioner(context: Context, shared: Frame): PractitionerView 
   };
 }
 
+/** The trend tables of all measures as one: measure, visit, value, interval, change. */
+function course(context: Context): TableView[] {
+  const trends = context.results.entries.filter((entry) => entry.kind === "table").filter(isTrend);
+  const rows = trends.flatMap((trend) =>
+    trend.rows.map((row): Cell[] => {
+      const cell = (key: string) => row[trend.columns.findIndex((column) => column.key === key)] ?? null;
+      const value = trend.columns.find((column) => column.key === "value");
+      const printed = (key: string): Cell => {
+        const found = cell(key);
+        return typeof found === "number" ? context.speech.number(found, value?.decimals ?? 1) : found;
+      };
+      const named = nameOf(context, trend.id.replace(/^trend_/, ""));
+      return [
+        named,
+        unitText(context, value?.unit ?? ""),
+        cell("date"),
+        printed("value"),
+        printed("low"),
+        printed("high"),
+        printed("from_baseline"),
+      ];
+    }),
+  );
+  if (rows.length === 0) return [];
+  const { speech } = context;
+  const columns = ["measure", "unit", "date", "value", "low", "high", "change"].map((key) => ({
+    key,
+    title: speech.say(`columns.${key}`),
+  }));
+  return [tableView(context, "table-course", speech.say("report.course"), { columns, rows })];
+}
+
 /** Long tables of the results, and the tables of figures that stand in no table of the results. */
 function dataTables(context: Context): TableView[] {
   const { results, figures } = context;
@@ -104,7 +136,13 @@ function changesView(context: Context): ChangesView {
   const changes = [...sinceBaseline(context)].sort((a, b) => Number(b.primary) - Number(a.primary));
   const since = entriesOf(context, "change").filter((change) => !changes.includes(change));
   const origins = [...new Set(changes.flatMap((change) => change.errorFrom ?? []))];
+  const judged = judgementsOf(
+    context,
+    context.results.entries.filter((entry) => sectionOf(entry) === "change"),
+  );
   return {
+    hasJudgements: judged.length > 0,
+    judgements: judged,
     figures: drawn.filter((figure) => figure.view.size === "wide").map((figure) => figure.view),
     hasTrends: drawn.some((figure) => figure.view.size === "panel"),
     trends: drawn.filter((figure) => figure.view.size === "panel").map((figure) => figure.view),

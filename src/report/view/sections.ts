@@ -19,7 +19,8 @@ const APART: ReadonlySet<string> = new Set(["visit", "validity", "change"]);
 const LONG = 40;
 
 export const isData = (entry: Entry): boolean =>
-  entry.kind === "table" && (DATA_ONLY.has(entry.id) || entry.rows.length > LONG);
+  entry.kind === "table" && !isTrend(entry) && (DATA_ONLY.has(entry.id) || entry.rows.length > LONG);
+export const isTrend = (entry: Entry): boolean => entry.kind === "table" && entry.id.startsWith("trend_");
 
 export function sections(context: Context): SectionView[] {
   return [...SECTIONS, "other" as const]
@@ -38,17 +39,7 @@ function sectionView(context: Context, section: Section | "other"): SectionView 
   );
   const marks = new Map(remarks.map((remark, i) => [remark.id, String.fromCharCode(97 + (i % 26))]));
   const measures = own.flatMap((entry) => measureRow(context, entry, remarks, marks));
-  const judgements = own.flatMap((entry): JudgementView[] =>
-    entry.kind === "judgement"
-      ? [
-          {
-            label: nameOf(context, entry.id),
-            verdict: verdictText(context, entry.verdict),
-            because: sentence(entry.because),
-          },
-        ]
-      : [],
-  );
+  const judgements = judgementsOf(context, own);
   const drawn = [...context.drawn.values()];
   const figures = drawn
     .filter((figure) => figure.section === section && figure.view.size !== "strip")
@@ -83,6 +74,19 @@ function sectionView(context: Context, section: Section | "other"): SectionView 
     ),
   };
 }
+
+export const judgementsOf = (context: Context, entries: readonly Entry[]): JudgementView[] =>
+  entries.flatMap((entry) =>
+    entry.kind === "judgement"
+      ? [
+          {
+            label: opening(nameOf(context, entry.id)),
+            verdict: verdictText(context, entry.verdict),
+            because: sentence(entry.because),
+          },
+        ]
+      : [],
+  );
 
 export const remarkTitle = ({ rules, speech }: Context, remark: Remark): string => {
   const id = remark.rule.split(" ")[0] ?? remark.rule;

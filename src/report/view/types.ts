@@ -157,6 +157,8 @@ export interface ChangeRow {
   readonly hasNote: boolean;
 }
 export interface ChangesView {
+  readonly hasJudgements: boolean;
+  readonly judgements: readonly JudgementView[];
   readonly figures: readonly FigureView[];
   readonly rows: readonly ChangeRow[];
   readonly hasSince: boolean;
