@@ -82,11 +82,12 @@ function classify(book: Notebook, resting: average.RestingPressure, scheme: aver
 }
 
 const ADVICE: Readonly<Record<limits.Referral, string>> = {
-  emergency: "is at or above 180/120 mmHg with symptoms: call for medical help now.",
-  "urgent referral": "is at or above 180/110 mmHg: no exercise test or training; medical assessment the same day.",
+  emergency: "reaches 180 systolic or 120 diastolic with symptoms: call for medical help now.",
+  "urgent referral":
+    "reaches 180 systolic or 110 diastolic: no exercise test or training; medical assessment the same day.",
   "routine referral":
-    "is at or above 140/90 mmHg: have it measured again on another day, and see a physician if it stays.",
-  "within limits": "is below 140/90 mmHg.",
+    "reaches 140 systolic or 90 diastolic: have it measured again on another day, and see a physician if it stays.",
+  "within limits": "is below 140 systolic and below 90 diastolic.",
 };
 
 function refer(book: Notebook, resting: average.RestingPressure, block: BloodPressure): void {

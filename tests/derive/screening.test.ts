@@ -140,8 +140,8 @@ describe("resting pressure", () => {
   ])("of %i/%i gives %s", (s, d, expected) => expect(verdict(clear, pressure(s, d))).toBe(expected));
   it("stops even where nothing was screened, and names the limit for tests only beyond it", () => {
     expect(verdict(undefined, pressure(185, 90))).toBe("stop");
-    expect(because(screened(clear, pressure(204, 98)), "screening_decision")).toContain("beyond 200/110");
-    expect(because(screened(clear, pressure(190, 98)), "screening_decision")).not.toContain("beyond 200/110");
+    expect(because(screened(clear, pressure(204, 98)), "screening_decision")).toContain("above 200 systolic");
+    expect(because(screened(clear, pressure(190, 98)), "screening_decision")).not.toContain("above 200 systolic");
   });
   it("lists a routine referral without stopping", () => {
     const found = screened(clear, pressure(144, 84));

@@ -9,6 +9,15 @@ import { check } from "./findings-of.js";
 const run: Partial<Session> = { field_tests: { twelve_minute_run: { distance_m: 2600 } } };
 check(recorded, [
   ["nothing tested", {}, []],
+  [
+    "grip alone, with a pressure that stops",
+    {
+      strength: { grip: { left_kg: 30 } },
+      blood_pressure: { readings: [{ systolic_mmhg: 190, diastolic_mmhg: 95 }] },
+    },
+    [],
+  ],
+  ["push-ups, not screened", { strength: { push_ups: { repetitions: 20 } } }, ["weakens: not recorded"]],
   ["tested, not screened", run, ["weakens: not recorded"]],
   ["tested and screened", { ...run, screening: {} }, []],
   ["screened in client.yaml", run, [], { client: { screening: {} } }],

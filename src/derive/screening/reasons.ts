@@ -23,12 +23,13 @@ export function pressureReasons(book: Notebook): Reason[] {
   const referral = book.entry("blood_pressure_referral");
   if (systolic === undefined || diastolic === undefined || referral?.kind !== "judgement") return [];
   if (referral.verdict !== "emergency" && referral.verdict !== "urgent referral") return [];
-  const deferred = testDeferral(systolic, diastolic) ? ", and beyond 200/110 mmHg no exercise test is made" : "";
+  const deferred = testDeferral(systolic, diastolic);
+  const noTest = deferred ? ", and above 200 systolic or 110 diastolic no exercise test is made" : "";
   return [
     {
       verdict: "stop",
-      because: `resting pressure of ${toDecimals(systolic, 0)}/${toDecimals(diastolic, 0)} mmHg needs medical assessment before any exercise${deferred}`,
-      source: "ESC 2024; ACC/AHA 2002",
+      because: `resting pressure of ${toDecimals(systolic, 0)}/${toDecimals(diastolic, 0)} mmHg needs medical assessment before any exercise${noTest}`,
+      source: deferred ? "ESC 2024; ACC/AHA 2002" : "ESC 2024",
     },
   ];
 }

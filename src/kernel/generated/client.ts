@@ -716,12 +716,996 @@ export interface Choices {
   lung_reference?: "gli-global-2022" | "nhanes-1999";
 }
 /**
- * What the programme up to the goal must fit: the client's week, limits, and the demands of the goal. The build lays out the weeks; what the practitioner writes here overrides it.
+ * What the programme up to the goal must fit: the client's week, limits, and the demands of the goal. The build lays out the weeks; what the practitioner writes here overrides it, is kept and is checked. Nothing of it reaches the client before it is signed.
  */
 export interface Plan {
+  /**
+   * Id of the event-demand profile the goal is held against: one of the built-in ones (multi-day-hut-walk, high-observatory-season, six-hour-coastal-row, loaded-stair-selection, ten-kilometre-run) or a file of the laboratory's own in profiles/.
+   */
+  profile?: string;
+  /**
+   * Days a week the client can train, strength work included.
+   */
+  days_per_week?: number;
+  /**
+   * Hours a week the client can give at most, strength work included. The weeks rise towards it and never pass it.
+   */
+  hours_per_week?: number;
+  /**
+   * Hours a week the client trains now: the first week starts there. Left out, the start is a convention by usual activity, and the plan says so.
+   */
+  hours_now?: number;
+  /**
+   * Weekdays for training; as many as days_per_week. Left out, they are spread over the week.
+   *
+   * @minItems 1
+   * @maxItems 7
+   */
+  training_days?:
+    | ["monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ];
+  /**
+   * Weekday of the longest session. Left out: the last training day of the week.
+   */
+  long_day?: "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday";
+  /**
+   * Kinds of endurance training the client prefers, first choice first.
+   *
+   * @minItems 1
+   * @maxItems 6
+   */
+  modes?:
+    | ["walk" | "run" | "cycle" | "row" | "ski" | "swim"]
+    | ["walk" | "run" | "cycle" | "row" | "ski" | "swim", "walk" | "run" | "cycle" | "row" | "ski" | "swim"]
+    | [
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim"
+      ]
+    | [
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim"
+      ]
+    | [
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim"
+      ]
+    | [
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim"
+      ];
+  /**
+   * What the client can use. Strength work uses only this and the body's own weight.
+   */
+  equipment?: (
+    | "none"
+    | "barbell"
+    | "dumbbells"
+    | "machines"
+    | "kettlebell"
+    | "bands"
+    | "pull-up bar"
+    | "step or box"
+    | "rucksack"
+    | "treadmill"
+    | "cycle ergometer"
+    | "rowing ergometer"
+    | "heart-rate monitor"
+    | "power meter"
+  )[];
+  /**
+   * Experience of strength training: novice (none, or lapsed for years), intermediate (about 6 months), advanced (years). Left out: novice, and the plan says so.
+   */
+  strength_level?: "novice" | "intermediate" | "advanced";
+  /**
+   * What must be kept out of the programme, by kind of strain; no diagnosis and no names.
+   *
+   * @maxItems 10
+   */
+  injuries?:
+    | []
+    | [Injury]
+    | [Injury, Injury]
+    | [Injury, Injury, Injury]
+    | [Injury, Injury, Injury, Injury]
+    | [Injury, Injury, Injury, Injury, Injury]
+    | [Injury, Injury, Injury, Injury, Injury, Injury]
+    | [Injury, Injury, Injury, Injury, Injury, Injury, Injury]
+    | [Injury, Injury, Injury, Injury, Injury, Injury, Injury, Injury]
+    | [Injury, Injury, Injury, Injury, Injury, Injury, Injury, Injury, Injury]
+    | [Injury, Injury, Injury, Injury, Injury, Injury, Injury, Injury, Injury, Injury];
+  /**
+   * What else limits the programme: shift work, travel, weeks away. Printed, not interpreted.
+   *
+   * @maxItems 20
+   */
+  limits?:
+    | []
+    | [string]
+    | [string, string]
+    | [string, string, string]
+    | [string, string, string, string]
+    | [string, string, string, string, string]
+    | [string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string, string, string]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ];
+  /**
+   * Largest rise of a week's minutes over the hardest week before it. A convention of the trade, not evidence; default 10.
+   */
+  progression_pct?: number;
+  /**
+   * Every how many weeks one is easier. A convention of the trade; default 4.
+   */
+  easier_every?: number;
+  /**
+   * Minutes of an easier week, of the week before. A convention of the trade; default 60.
+   */
+  easier_pct?: number;
+  /**
+   * How much less is done in the days before the goal, intensity kept. Published: 41 to 60; default 50.
+   */
+  taper_reduction_pct?: number;
+  /**
+   * Dates of the coming tests in the laboratory. Their weeks are made easier. Left out: a week is proposed about every 8 to 10 weeks.
+   *
+   * @maxItems 20
+   */
+  retests?:
+    | []
+    | [string]
+    | [string, string]
+    | [string, string, string]
+    | [string, string, string, string]
+    | [string, string, string, string, string]
+    | [string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string, string, string, string, string]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ]
+    | [
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string,
+        string
+      ];
+  readiness?: PlanReadiness;
+  /**
+   * What of the above changed at a retest. Each entry holds from the visit of its date on, so that earlier plans stay as they were.
+   *
+   * @maxItems 20
+   */
+  adjusted?:
+    | []
+    | [PlanAdjustment]
+    | [PlanAdjustment, PlanAdjustment]
+    | [PlanAdjustment, PlanAdjustment, PlanAdjustment]
+    | [PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment]
+    | [PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment]
+    | [PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment]
+    | [PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment, PlanAdjustment]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ]
+    | [
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment,
+        PlanAdjustment
+      ];
+  /**
+   * Weeks the practitioner sets by hand. Kept as written, marked in the plan, and checked: a rise above the limit is pointed out, not refused.
+   *
+   * @maxItems 120
+   */
+  weeks?: WeekOverride[];
+  /**
+   * Sessions the practitioner sets by hand: they replace what the build laid on that day.
+   *
+   * @maxItems 400
+   */
+  sessions?: SessionOverride[];
+  /**
+   * Review and signature of the plan, one entry for each visit's plan. Without one for its visit a plan is not printed for the client.
+   *
+   * @maxItems 40
+   */
+  signed?: PlanSignature[];
   walk?: LoadedWalk;
   itinerary?: Itinerary;
   confirmed?: Confirmed;
+}
+export interface Injury {
+  /**
+   * Part of the body, such as left knee.
+   */
+  area: string;
+  /**
+   * Kinds of strain to leave out.
+   *
+   * @minItems 1
+   */
+  avoid: [
+    (
+      | "running"
+      | "jumping"
+      | "load carriage"
+      | "deep knee bending"
+      | "overhead lifting"
+      | "heavy lifting"
+      | "cycling"
+      | "rowing"
+      | "hard intervals"
+    ),
+    ...(
+      | "running"
+      | "jumping"
+      | "load carriage"
+      | "deep knee bending"
+      | "overhead lifting"
+      | "heavy lifting"
+      | "cycling"
+      | "rowing"
+      | "hard intervals"
+    )[]
+  ];
+  /**
+   * Date up to which it holds; left out, it holds for the whole plan.
+   */
+  until?: string;
+}
+/**
+ * Who watches the training, and what stands ready.
+ */
+export interface PlanReadiness {
+  /**
+   * Who is there in hard sessions.
+   */
+  supervision?: "supervised" | "partner" | "alone";
+  /**
+   * True where it is written down whom to call, and where telephones have no reach.
+   */
+  phone_plan?: boolean;
+  /**
+   * True where the nearest defibrillator is known.
+   */
+  defibrillator_known?: boolean;
+  confirmed?: Confirmed;
+}
+export interface PlanAdjustment {
+  /**
+   * Date of the first visit it holds for.
+   */
+  from_visit: string;
+  /**
+   * Why it changed.
+   */
+  because: string;
+  /**
+   * Days a week the client can train, strength work included.
+   */
+  days_per_week?: number;
+  /**
+   * Hours a week the client can give at most, strength work included. The weeks rise towards it and never pass it.
+   */
+  hours_per_week?: number;
+  /**
+   * Hours a week the client trains now: the first week starts there. Left out, the start is a convention by usual activity, and the plan says so.
+   */
+  hours_now?: number;
+  /**
+   * Weekdays for training; as many as days_per_week. Left out, they are spread over the week.
+   *
+   * @minItems 1
+   * @maxItems 7
+   */
+  training_days?:
+    | ["monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ]
+    | [
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday",
+        "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday"
+      ];
+  /**
+   * Weekday of the longest session. Left out: the last training day of the week.
+   */
+  long_day?: "monday" | "tuesday" | "wednesday" | "thursday" | "friday" | "saturday" | "sunday";
+  /**
+   * Kinds of endurance training the client prefers, first choice first.
+   *
+   * @minItems 1
+   * @maxItems 6
+   */
+  modes?:
+    | ["walk" | "run" | "cycle" | "row" | "ski" | "swim"]
+    | ["walk" | "run" | "cycle" | "row" | "ski" | "swim", "walk" | "run" | "cycle" | "row" | "ski" | "swim"]
+    | [
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim"
+      ]
+    | [
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim"
+      ]
+    | [
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim"
+      ]
+    | [
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim",
+        "walk" | "run" | "cycle" | "row" | "ski" | "swim"
+      ];
+  /**
+   * What the client can use. Strength work uses only this and the body's own weight.
+   */
+  equipment?: (
+    | "none"
+    | "barbell"
+    | "dumbbells"
+    | "machines"
+    | "kettlebell"
+    | "bands"
+    | "pull-up bar"
+    | "step or box"
+    | "rucksack"
+    | "treadmill"
+    | "cycle ergometer"
+    | "rowing ergometer"
+    | "heart-rate monitor"
+    | "power meter"
+  )[];
+  /**
+   * Experience of strength training: novice (none, or lapsed for years), intermediate (about 6 months), advanced (years). Left out: novice, and the plan says so.
+   */
+  strength_level?: "novice" | "intermediate" | "advanced";
+  /**
+   * What must be kept out of the programme, by kind of strain; no diagnosis and no names.
+   *
+   * @maxItems 10
+   */
+  injuries?:
+    | []
+    | [Injury1]
+    | [Injury1, Injury1]
+    | [Injury1, Injury1, Injury1]
+    | [Injury1, Injury1, Injury1, Injury1]
+    | [Injury1, Injury1, Injury1, Injury1, Injury1]
+    | [Injury1, Injury1, Injury1, Injury1, Injury1, Injury1]
+    | [Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1]
+    | [Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1]
+    | [Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1]
+    | [Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1, Injury1];
+  confirmed?: Confirmed;
+}
+export interface Injury1 {
+  /**
+   * Part of the body, such as left knee.
+   */
+  area: string;
+  /**
+   * Kinds of strain to leave out.
+   *
+   * @minItems 1
+   */
+  avoid: [
+    (
+      | "running"
+      | "jumping"
+      | "load carriage"
+      | "deep knee bending"
+      | "overhead lifting"
+      | "heavy lifting"
+      | "cycling"
+      | "rowing"
+      | "hard intervals"
+    ),
+    ...(
+      | "running"
+      | "jumping"
+      | "load carriage"
+      | "deep knee bending"
+      | "overhead lifting"
+      | "heavy lifting"
+      | "cycling"
+      | "rowing"
+      | "hard intervals"
+    )[]
+  ];
+  /**
+   * Date up to which it holds; left out, it holds for the whole plan.
+   */
+  until?: string;
+}
+export interface WeekOverride {
+  /**
+   * Monday of the week.
+   */
+  monday: string;
+  /**
+   * Minutes of the week, strength work included.
+   */
+  minutes?: number;
+  /**
+   * True for an easier week, false for none.
+   */
+  easier?: boolean;
+  /**
+   * Why.
+   */
+  because: string;
+  /**
+   * Date of the visit whose plan it changes; left out, every plan that holds the week.
+   */
+  for_visit?: string;
+  confirmed?: Confirmed;
+}
+export interface SessionOverride {
+  /**
+   * Day of the session.
+   */
+  date: string;
+  /**
+   * Kind of session; rest clears the day.
+   */
+  kind: "easy" | "long" | "steady" | "intervals" | "loaded walk" | "strength" | "rest";
+  /**
+   * Duration.
+   */
+  minutes: number;
+  /**
+   * What is done, in words.
+   */
+  what?: string;
+  /**
+   * Why.
+   */
+  because: string;
+  /**
+   * Date of the visit whose plan it changes; left out, every plan that holds the day.
+   */
+  for_visit?: string;
+  confirmed?: Confirmed;
+}
+export interface PlanSignature {
+  /**
+   * Role of the person who reviewed it, such as physiologist. No name.
+   */
+  by_role: string;
+  /**
+   * Date of the review.
+   */
+  date: string;
+  /**
+   * Date of the visit whose plan was reviewed.
+   */
+  for_visit: string;
 }
 /**
  * The hardest steady walk the goal asks for, e.g. the daily climb to the instruments.

@@ -72,6 +72,7 @@ export interface Session {
   lactate?: Lactate;
   critical_power?: CriticalPower;
   hypoxia?: Hypoxia;
+  training_log?: TrainingLog;
   /**
    * Anything a colleague should know years later. No names, no contact data.
    *
@@ -3269,4 +3270,56 @@ export interface LakeLouise {
    * Effect on activity: 0 none, 1 present but no change of plan, 2 had to stop or go down, 3 had to be evacuated. Not part of the total.
    */
   functional?: number;
+}
+/**
+ * What the client did since the last visit, from a log in the visit's folder: a row a session with date and minutes, and where kept exertion, distance, climb and mean heart rate.
+ */
+export interface TrainingLog {
+  /**
+   * Name of the CSV in this visit's folder.
+   */
+  file: string;
+  columns?: LogColumns;
+  /**
+   * Sign between cells; left out, the comma.
+   */
+  delimiter?: "," | ";" | "\t";
+  /**
+   * Decimal sign; left out, the point.
+   */
+  decimal?: "." | ",";
+  /**
+   * Who kept it, and how.
+   */
+  kept_by?: string;
+  confirmed?: Confirmed;
+}
+/**
+ * Headers of the file, where they differ from date, minutes, rpe, distance_km, climb_m, heart_rate_bpm.
+ */
+export interface LogColumns {
+  /**
+   * Header of the date, year-month-day.
+   */
+  date?: string;
+  /**
+   * Header of the duration in minutes.
+   */
+  minutes?: string;
+  /**
+   * Header of the exertion of the whole session, 0 to 10.
+   */
+  rpe?: string;
+  /**
+   * Header of the distance in km.
+   */
+  distance_km?: string;
+  /**
+   * Header of the climb in m.
+   */
+  climb_m?: string;
+  /**
+   * Header of the mean heart rate.
+   */
+  heart_rate_bpm?: string;
 }

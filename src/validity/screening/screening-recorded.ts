@@ -17,17 +17,13 @@ export const rule: Rule = {
     where: "screening before exercise; a clearance holds for 12 months",
     verified: "seen",
   },
-  judge: ({ visit, entry }) => {
-    const decision = entry("screening_decision");
-    if (decision === undefined || visit.session.screening !== undefined || visit.client.screening !== undefined)
-      return [];
-    return [
-      notRecorded(
-        "screening",
-        "Whether exercise was safe for the client cannot be told afterwards.",
-        ["screening_decision"],
-        "weakens",
-      ),
-    ];
+  judge: ({ visit }) => {
+    const { client, session } = visit;
+    if (client.screening !== undefined || session.screening !== undefined) return [];
+    const strength = Object.keys(session.strength ?? {}).some((name) => name !== "grip" && name !== "confirmed");
+    const blocks = [session.incremental, session.submaximal, session.field_tests, session.hypoxia];
+    if (!strength && blocks.every((block) => block === undefined)) return [];
+    const because = "Whether exercise was safe for the client cannot be told afterwards.";
+    return [notRecorded("screening", because, ["screening_decision"], "weakens")];
   },
 };
