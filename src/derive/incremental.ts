@@ -23,7 +23,7 @@ export function deriveIncremental(book: Notebook, visit: Visit): Prepared | unde
   const peaks = writePeak(book, visit, test);
   writeHeartRate(book, visit, test);
   const stages = writeStages(book, visit, test);
-  writeLoads(book, test, stages);
+  writeLoads(book, visit, test, stages);
   writePlateau(book, visit, test, stages);
   writeVerification(book, visit, test, peaks);
   writeCriteria(book, visit, peaks.rer);

@@ -21,7 +21,8 @@ export function fromSeries(visit: Visit, series: Series): Samples {
   };
   const c = series.channels;
   const notes = [...gas.notes];
-  if (gas.level === "measured uptake" && c.ventilation_l_min && series.conditions.ventilation_l_min === undefined)
+  const volume = c.ventilation_l_min ? "ventilation_l_min" : c.tidal_volume_l ? "tidal_volume_l" : undefined;
+  if (gas.level === "measured uptake" && volume !== undefined && series.conditions[volume] === undefined)
     notes.push("the gas condition of ventilation is not stated; it is shown as recorded");
   return {
     n,

@@ -20,9 +20,15 @@ const SHORTEST_STEP_S = 60;
 /** What is shorter than this at the start is a sample that straddles the change of load. */
 const FRAGMENT_S = 10;
 
-export function stagesOf(test: Prepared, span: PhaseSpan, protocol: IncrementalProtocol | undefined): Stages {
+/** `lastCompleted` is false when the session file says that the last typed stage was not. */
+export function stagesOf(
+  test: Prepared,
+  span: PhaseSpan,
+  protocol: IncrementalProtocol | undefined,
+  lastCompleted = true,
+): Stages {
   const { time, excluded } = test.breaths;
-  if (test.level === "stage means" || !test.timed || test.intervalS > 45) return typed(test, span);
+  if (test.level === "stage means" || !test.timed || test.intervalS > 45) return typed(test, span, lastCompleted);
   if (protocol?.kind !== "ramp") {
     const clock = protocol?.stage_length_s;
     if (clock !== undefined && clock >= SHORTEST_STEP_S && protocol?.stages === undefined)
@@ -71,7 +77,7 @@ function bySteps(time: Float64Array, excluded: Uint8Array, work: Float64Array, s
   return out;
 }
 
-function typed(test: Prepared, span: PhaseSpan): Stages {
+function typed(test: Prepared, span: PhaseSpan, lastCompleted: boolean): Stages {
   const { time, excluded } = test.breaths;
   const all: Stage[] = [];
   let before = span.fromS;
@@ -81,5 +87,7 @@ function typed(test: Prepared, span: PhaseSpan): Stages {
     all.push({ fromS: before, toS: t, complete: true });
     before = t;
   }
+  const last = all.at(-1);
+  if (last !== undefined && !lastCompleted) all[all.length - 1] = { ...last, complete: false };
   return { kind: "typed", lengthS: test.intervalS, all };
 }

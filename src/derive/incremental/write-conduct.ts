@@ -12,7 +12,7 @@ import { info as peakLoad } from "./peak-load.js";
 import type { Prepared } from "./prepare.js";
 import type { Stages } from "./stages.js";
 import { info as tanaka } from "./tanaka-2001.js";
-import { incrementalSpan } from "./write-tables.js";
+import { endUnknown, incrementalSpan } from "./write-tables.js";
 
 const EQUATIONS: Readonly<Record<Choices["hrmax_equation"], FormulaInfo<[number], number>>> = {
   "tanaka-2001": tanaka,
@@ -57,7 +57,7 @@ export function writeHeartRate(book: Notebook, visit: Visit, test: Prepared | un
 }
 
 /** Peak power, speed and grade: by stages with credit for the last one, in a ramp the load at the end. */
-export function writeLoads(book: Notebook, test: Prepared, stages: Stages | undefined): void {
+export function writeLoads(book: Notebook, visit: Visit, test: Prepared, stages: Stages | undefined): void {
   const span = incrementalSpan(test);
   if (span === undefined || stages === undefined) return;
   const b = test.breaths;
@@ -82,8 +82,10 @@ export function writeLoads(book: Notebook, test: Prepared, stages: Stages | unde
     const end = loadAt(span.fromS, span.toS);
     if (Number.isNaN(end) || (channel !== "grade" && end === 0)) continue;
     const lower = before === undefined ? Number.NaN : loadAt(before.fromS, before.toS);
-    const stepped = stages.kind === "step" && last !== undefined && !Number.isNaN(lower) && lower !== end;
-    const seconds = stepped ? last.toS - last.fromS : stages.lengthS;
+    const broken = stages.kind === "typed" && last?.complete === false;
+    const stepped = (stages.kind === "step" || broken) && last !== undefined && !Number.isNaN(lower) && lower !== end;
+    const unknown = broken && (!test.timed || endUnknown(visit)); // no credit for a time that nobody wrote down
+    const seconds = !stepped ? stages.lengthS : unknown ? 0 : last.toS - last.fromS;
     const ref = (name: string, value: number, unit: string): Ref => ({
       name,
       value: Math.round(value * 100) / 100,

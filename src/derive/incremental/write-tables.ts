@@ -23,6 +23,13 @@ export const fileRef = (visit: Visit): Ref => ({
 export const incrementalSpan = (test: Prepared): PhaseSpan | undefined =>
   test.phases.find((span) => span.phase === "incremental");
 
+/** A typed stage that was broken off without saying when. */
+export function endUnknown(visit: Visit): boolean {
+  const block = visit.session.incremental;
+  const last = block?.series === undefined && block?.bags === undefined ? block?.stages?.at(-1) : undefined;
+  return last?.completed === false && last.end_s === undefined;
+}
+
 export function writePhases(book: Notebook, visit: Visit, test: Prepared): void {
   const origin = { "session file": "as stated", workload: "detected: confirm", none: "not known" }[test.phasesFrom];
   book.table(
@@ -40,6 +47,8 @@ export function writePhases(book: Notebook, visit: Visit, test: Prepared): void 
   );
   const span = incrementalSpan(test);
   if (span === undefined || !test.timed) book.withhold("test_duration", "the samples have no times");
+  else if (endUnknown(visit))
+    book.withhold("test_duration", "the last stage was not completed, and when it ended (end_s) is not stated");
   else if (test.phasesFrom === "none") book.withhold("test_duration", "the phases of the test are not known");
   else {
     const minutes = (span.toS - span.fromS) / 60;
@@ -53,7 +62,8 @@ export function writeStages(book: Notebook, visit: Visit, test: Prepared): Stage
   const span = incrementalSpan(test);
   if (span === undefined) return undefined;
   const protocol = visit.session.incremental?.protocol;
-  const stages = stagesOf(test, span, protocol);
+  const typed = visit.session.incremental?.stages;
+  const stages = stagesOf(test, span, protocol, typed?.at(-1)?.completed !== false);
   const lastS = protocol?.stage_mean_s ?? 30;
   const mass = book.value("body_mass");
   const inputs: Ref[] = [fileRef(visit), { name: "last part of a stage", value: lastS, unit: "s" }];

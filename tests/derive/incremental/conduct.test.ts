@@ -76,6 +76,26 @@ describe("stages", () => {
   });
 });
 
+it("gives a typed stage that was broken off the credit of its time, and none when nobody wrote the time down", () => {
+  const rows = (end_s?: number) =>
+    [100, 150, 200].map((power_w, i) => ({
+      power_w,
+      vo2_l_min: 1.5 + 0.5 * i,
+      ...(i < 2 || end_s === undefined ? {} : { end_s }),
+      ...(i < 2 ? {} : { completed: false }),
+    })) as unknown as NonNullable<Incremental["stages"]>;
+  const of = (end_s?: number) =>
+    derive(
+      visitOf({
+        incremental: { mode: "cycle", protocol: { kind: "step", stage_length_s: 180 }, stages: rows(end_s) },
+      }),
+    );
+  expect(value(of(450), "power_peak")).toBeCloseTo(175, 6); // by hand: 150 + 90/180 · 50
+  expect(value(of(450), "test_duration")).toBe(7.5);
+  expect(value(of(), "power_peak")).toBe(150);
+  expect(of().find((e) => e.id === "test_duration")?.kind).toBe("not given");
+});
+
 it("reads a protocol: steps, ramps and stages one by one", () => {
   const step = { start_power_w: 100, power_step_w: 25, stage_length_s: 60 };
   expect([1, 60, 61, 180, 181].map((t) => prescribed(step, t).power)).toEqual([100, 100, 125, 150, 175]);
