@@ -12,11 +12,25 @@ export function toDecimals(value: number, decimals: number): string {
 
 /** value rounded to `decimals` (negative decimals round to tens, hundreds). */
 export function roundTo(value: number, decimals: number): number {
-  const [mantissa, exponent = "0"] = String(Math.abs(value)).split("e");
+  const scale = SCALES[decimals];
+  const scaled = Math.abs(value) * (scale ?? Number.NaN);
+  if (scale !== undefined && scaled < 1e12) {
+    // Far from a tie the product's own rounding error (one part in 10^16) cannot matter, and whole ÷ power of ten is exact.
+    const whole = Math.round(scaled);
+    if (Math.abs(scaled - Math.floor(scaled) - 0.5) > 1e-3) return signed(whole / scale, value);
+  }
+  return signed(roundText(Math.abs(value), decimals), value);
+}
+
+const SCALES = [1, 10, 100, 1000, 10_000, 100_000, 1_000_000];
+const signed = (rounded: number, value: number): number => (value < 0 && rounded !== 0 ? -rounded : rounded);
+
+/** By way of the shortest decimal that names the number: exact at ties. */
+function roundText(value: number, decimals: number): number {
+  const [mantissa, exponent = "0"] = String(value).split("e");
   const shifted = Math.round(Number(`${mantissa}e${Number(exponent) + decimals}`));
   const [m, e = "0"] = String(shifted).split("e");
-  const rounded = Number(`${m}e${Number(e) - decimals}`);
-  return value < 0 && rounded !== 0 ? -rounded : rounded;
+  return Number(`${m}e${Number(e) - decimals}`);
 }
 
 /** Compares as integers of the last printed digit, so that "≥ 0.4" holds for 1.6 − 1.2. Returns −1, 0 or 1. */
