@@ -209,6 +209,8 @@ import { info as info205 } from "./plan/load/session-load.js";
 import { info as info206 } from "./plan/load/training-impulse.js";
 import { info as info207 } from "./plan/load/weekly-monotony.js";
 import { info as info208 } from "./plan/load/weekly-strain.js";
+import { info as info209 } from "./plan/weeks/progression.js";
+import { info as info210 } from "./plan/weeks/taper.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -420,4 +422,6 @@ export const formulas: readonly AnyFormula[] = [
   info206,
   info207,
   info208,
+  info209,
+  info210,
 ];
