@@ -1,4 +1,5 @@
 /** Writes peak uptake and what belongs to its window. */
+import type { MeasurementError } from "../../kernel/measure.js";
 import type { MeasureId } from "../../kernel/measures.js";
 import type { Notebook } from "../../kernel/notebook.js";
 import type { Visit } from "../../kernel/visit.js";
@@ -65,7 +66,9 @@ function writeWindow(book: Notebook, test: Prepared, peak: Peak, file: string): 
     ...(error === undefined ? {} : { error }),
     ...(notes.length === 0 ? {} : { note: `${notes.join("; ")}.` }),
   });
-  book.compute("vo2_peak_per_mass", uptakePerMass, ["vo2_peak", "body_mass"]);
+  const mass = book.value("body_mass");
+  const perMass = error === undefined || mass === undefined ? undefined : scaled(error, 1000 / mass);
+  book.compute("vo2_peak_per_mass", uptakePerMass, ["vo2_peak", "body_mass"], perMass ? { error: perMass } : {});
   const same: readonly (readonly [MeasureId, BreathChannel])[] = [
     ["vco2_at_peak", "vco2"],
     ["ventilation_peak", "ve"],
@@ -79,6 +82,16 @@ function writeWindow(book: Notebook, test: Prepared, peak: Peak, file: string): 
   }
   book.compute("rer_peak", rer.info, ["vco2_at_peak", "vo2_peak"]);
   book.compute("oxygen_pulse_peak", pulse.info, ["vo2_peak", "heart_rate_at_peak"]);
+}
+
+/** The interval of the peak in another unit; the error of the scales is small beside it and left out. */
+function scaled(error: MeasurementError, factor: number): MeasurementError {
+  const { low, high } = error;
+  return {
+    ...(low === undefined ? {} : { low: low * factor }),
+    ...(high === undefined ? {} : { high: high * factor }),
+    from: error.from,
+  };
 }
 
 /** Without uptake there is no window to share: ventilation keeps its own best mean. */

@@ -102,6 +102,12 @@ it("halves uptake per kilogram when mass is doubled, and touches nothing else", 
   const [x, y] = [derive(visit), derive(heavy)];
   expect(value(y, "vo2_peak_per_mass")).toBeCloseTo(value(x, "vo2_peak_per_mass") / 2, 9);
   for (const id of ["vo2_peak", "rer_peak", "ventilation_peak"]) expect(value(y, id)).toBe(value(x, id));
+  const width = (entries: readonly Entry[]) => {
+    const found = entry(entries, "vo2_peak_per_mass");
+    return found?.kind === "quantity" ? (found.error?.high ?? 0) - (found.error?.low ?? 0) : 0;
+  };
+  expect(width(y)).toBeCloseTo(width(x) / 2, 9);
+  expect(width(x)).toBeGreaterThan(0);
 });
 
 describe("a dead channel withholds what needs it and nothing else", () => {
