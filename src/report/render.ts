@@ -107,6 +107,7 @@ async function render(
 function dataLink(figure: Figure, results: Results): { readonly dataHref: string; readonly hasData: boolean } {
   if (figure.size === "strip") return { dataHref: "", hasData: false };
   if (figure.name === "change-figure") return { dataHref: "#changes-table", hasData: true };
+  if (figure.name.startsWith("trend-")) return { dataHref: "#table-course", hasData: true };
   const entry = results.entries.find((one) => one.id === figure.entry);
   const id = entry === undefined ? `data-${figure.name}` : `table-${entry.id.replaceAll("_", "-")}`;
   return { dataHref: `#${id}`, hasData: true };

@@ -1,5 +1,6 @@
 /** The client's edition: plain words, few numbers, what to do next. */
-import { type Context, entriesOf, plainNameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
+import { measureInfo } from "../../kernel/measures.js";
+import { type Context, entriesOf, quantityOf, sentence, valueWithUnit } from "./context.js";
 import { keyMeasures } from "./keys.js";
 import { threeSentences } from "./summary.js";
 import { entryTable } from "./tables.js";
@@ -33,18 +34,22 @@ export function clientEdition(context: Context, shared: Frame): ClientView {
 function howSure(context: Context): string[] {
   const { speech } = context;
   const weak = entriesOf(context, "remark").filter((remark) => remark.severity !== "record");
-  const withheld = entriesOf(context, "not given").filter((entry) => /_vo2$|_peak|percent$|threshold/.test(entry.id));
+  const withheld = entriesOf(context, "not given").flatMap((entry) => {
+    const name = clientName(context, entry.id);
+    return name === undefined ? [] : [{ name, because: entry.because.replace(/\.$/, "") }];
+  });
   return [
     ...(weak.length === 0 ? [speech.say("client.all_well")] : [speech.say("client.mostly_well")]),
     ...weak.map((remark) => sentence(remark.because)),
-    ...withheld.map((entry) =>
-      speech.say("client.could_not_tell", {
-        measure: plainNameOf(context, entry.id),
-        because: entry.because.replace(/\.$/, ""),
-      }),
-    ),
+    ...withheld.map(({ name, because }) => speech.say("client.could_not_tell", { measure: name, because })),
     speech.say("client.every_test_varies"),
   ];
+}
+
+/** What a client calls a measure, or undefined for those a client is not shown. */
+function clientName({ speech }: Context, id: string): string | undefined {
+  const name = speech.find(`plain.${id}.name`) ?? measureInfo(id)?.plain?.name ?? speech.find(`client.names.${id}`);
+  return name?.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
 }
 
 /** Training intensities by the thresholds: how hard, how fast, how it feels. */

@@ -80,6 +80,10 @@ export function quantityOf(context: Context, id: string): Quantity | undefined {
 }
 export const entriesOf = <K extends Entry["kind"]>({ results }: Context, kind: K): Extract<Entry, { kind: K }>[] =>
   results.entries.filter((entry): entry is Extract<Entry, { kind: K }> => entry.kind === kind);
+/** "stage_length_s" → "Stage length (s)", or the language's own name. */
+export const conditionName = ({ speech }: Context, key: string): string =>
+  speech.find(`conditions.${key}`) ?? opening(key.replace(/_(cm|s|kg|mmhg)$/, " ($1)").replaceAll("_", " "));
+
 /** Sentence case, for names that open a line. */
 export const opening = (text: string): string => text.charAt(0).toLocaleUpperCase("en") + text.slice(1);
 /** A sentence that ends like one. */

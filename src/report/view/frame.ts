@@ -1,5 +1,5 @@
 /** What all editions share: language, letterhead, facts of the visit, cautions, and how the report was made. */
-import { type Context, opening, quantityOf, valueText } from "./context.js";
+import { type Context, conditionName, opening, quantityOf, valueText } from "./context.js";
 import type { Fact, Frame, Head } from "./types.js";
 
 export function frame(
@@ -79,11 +79,12 @@ function cautions({ speech, results }: Context): string[] {
   ];
 }
 
-function made({ results, speech, digest }: Context): Fact[] {
+function made(context: Context): Fact[] {
+  const { results, speech, digest } = context;
   return [
     { name: speech.say("facts.digest"), value: digest },
     ...results.sources.map(({ file, sha256 }) => ({ name: file, value: sha256.slice(0, 12) })),
-    ...Object.entries(results.conditions).map(([name, value]) => ({ name: opening(name), value })),
+    ...Object.entries(results.conditions).map(([name, value]) => ({ name: conditionName(context, name), value })),
     ...Object.entries(results.choices).map(([name, value]) => ({
       name: speech.find(`choices.${name}`) ?? opening(name.replaceAll("_", " ")),
       value: String(value),

@@ -110,9 +110,11 @@ function dataTables(context: Context): TableView[] {
   );
   const known = new Set(results.entries.map((entry) => entry.id));
   const own = figures.filter(
-    (figure) => figure.size !== "strip" && figure.name !== "change-figure" && !known.has(figure.entry ?? ""),
+    (figure) =>
+      figure.size !== "strip" && !/^(?:change-figure|trend-)/.test(figure.name) && !known.has(figure.entry ?? ""),
   );
-  return [...long, ...own.map((figure) => tableView(context, `data-${figure.name}`, figure.title, figure.table))];
+  const tables = own.map((figure) => tableView(context, `data-${figure.name}`, figure.title, figure.table));
+  return [...long, ...course(context), ...tables];
 }
 
 const ORDER = { fatal: 0, weakens: 1, record: 2 } as const;

@@ -1,5 +1,14 @@
 /** One page for a physician: what was measured, what fell outside which published limit. No diagnosis, no advice. */
-import { type Context, entriesOf, nameOf, opening, quantityOf, sectionOf, sentence, valueWithUnit } from "./context.js";
+import {
+  type Context,
+  conditionName,
+  entriesOf,
+  nameOf,
+  quantityOf,
+  sectionOf,
+  sentence,
+  valueWithUnit,
+} from "./context.js";
 import { verdictText } from "./sections.js";
 import { leading } from "./summary.js";
 import type { Fact, Frame, ReferralView } from "./types.js";
@@ -19,6 +28,20 @@ const SHOWN = [
   "spo2_minimum",
 ] as const;
 
+/** Conditions a physician reads a test by. */
+const CONDITIONS = [
+  "start_time",
+  "mode",
+  "protocol",
+  "end_exertion",
+  "stop",
+  "day_fasted",
+  "food",
+  "caffeine",
+  "exercise",
+  "inspired_oxygen",
+];
+
 export function referral(context: Context, shared: Frame): ReferralView {
   const { speech, client, results } = context;
   const outside = outsideLimits(context);
@@ -36,7 +59,10 @@ export function referral(context: Context, shared: Frame): ReferralView {
       const quantity = quantityOf(context, id);
       return quantity ? [{ name: nameOf(context, id), value: valueWithUnit(context, quantity) }] : [];
     }),
-    conditions: Object.entries(results.conditions).map(([name, value]) => ({ name: opening(name), value })),
+    conditions: CONDITIONS.flatMap((name) => {
+      const value = results.conditions[name];
+      return value === undefined ? [] : [{ name: conditionName(context, name), value }];
+    }),
     medication:
       client.medication === undefined
         ? speech.say("referral.medication_not_stated")
