@@ -7,11 +7,12 @@
 import type { Change } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { roundTo, toDecimals } from "../kernel/rounding.js";
-import { comparability, quantityOf } from "./comparable.js";
+import { comparability } from "./comparable.js";
 import { type Chances, chances } from "./error/chances.js";
 import { changeInterval } from "./error/change-interval.js";
 import { attempt, type ErrorModel, errorModelFor } from "./error-model.js";
 import type { Known } from "./known.js";
+import { quantityOf } from "./lookup.js";
 import { averagingNote, expectedGainNote, learningNote, referenceNote, regressionNote } from "./notes.js";
 import type { Pooled } from "./occasions.js";
 import { errorNotKnown, type Facts, notComparable, sentence, verdictOn } from "./verdict.js";

@@ -1,10 +1,12 @@
 /**
  * Whether one measure of two visits may be compared: conditions, formula, unit, and remarks that weaken either value.
  */
-import type { Entry, Quantity } from "../kernel/measure.js";
+import type { Quantity, Remark } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
+import { dependsOnEffort, effortOf } from "./effort.js";
 import { type Gate, gatesOf } from "./gates.js";
+import { quantityOf } from "./lookup.js";
 
 export interface Comparability {
   /** What differs, each as a phrase with both words. Empty: a claim may be made. */
@@ -13,56 +15,36 @@ export interface Comparability {
   readonly unchecked: readonly string[];
 }
 
-/** Entries of a visit by id, made once a visit: every measure is looked up many times. */
-const indexes = new WeakMap<Results, ReadonlyMap<string, Entry>>();
-
-function entryOf(results: Results, id: string): Entry | undefined {
-  let index = indexes.get(results);
-  if (index === undefined) {
-    index = new Map(results.entries.map((entry) => [entry.id, entry]));
-    indexes.set(results, index);
-  }
-  return index.get(id);
-}
-
-/** The value of a measure at a visit, or undefined. */
-export function quantityOf(results: Results, id: string): Quantity | undefined {
-  const entry = entryOf(results, id);
-  return entry?.kind === "quantity" ? entry : undefined;
-}
-
 export function comparability(id: string, before: Results, now: Results): Comparability {
   const info = measureInfo(id);
   const differs: string[] = [];
   const unchecked: string[] = [];
   for (const gate of info === undefined ? [] : gatesOf(id, info)) {
     const [a, b] = [recorded(gate, before), recorded(gate, now)];
-    if (a === undefined && b === undefined) (gate.must ? differs : unchecked).push(unknown(gate));
-    else if (gate.condition === "effort" && a === b && a !== "VO2max")
-      unchecked.push(`${gate.name} (at neither visit)`);
-    else if (a === undefined || b === undefined)
+    if (a === undefined && b === undefined) {
+      if (gate.must) differs.push(unknown(gate));
+      else if (!gate.quiet) unchecked.push(unknown(gate));
+    } else if (a === undefined || b === undefined)
       differs.push(`${gate.name} (not recorded on ${a === undefined ? before.date : now.date})`);
     else if (!(gate.same ?? ((x, y) => x === y))(a, b)) differs.push(`${gate.name} (${a}, now ${b})`);
   }
   const [was, is] = [quantityOf(before, id), quantityOf(now, id)];
   if (was && is) differs.push(...sameMaking(was, is));
-  differs.push(...weakened(id, before), ...weakened(id, now));
-  return { differs, unchecked };
+  if (info && dependsOnEffort(id, info.section)) {
+    const effort = effortOf(id, before, now);
+    differs.push(...effort.differs);
+    unchecked.push(...effort.unchecked);
+  }
+  const remarks = remarksOn(id, before, now);
+  return { differs: [...differs, ...remarks.differs], unchecked: [...unchecked, ...remarks.unchecked] };
 }
 
 const unknown = (gate: Gate) => (gate.must ? `${gate.name} (not recorded at either visit)` : gate.name);
 
 function recorded(gate: Gate, results: Results): string | undefined {
-  if (gate.condition === "effort") return effort(results);
   const source = (gate.choice ? results.choices : results.conditions) as Readonly<Record<string, unknown>>;
   const word = source[gate.condition];
   return word === undefined || word === "" ? undefined : String(word);
-}
-
-/** What the test of maximal effort said: "VO2max" where a maximum was confirmed, else "VO2peak". */
-function effort(results: Results): string | undefined {
-  const entry = entryOf(results, "maximality");
-  return entry?.kind === "judgement" ? entry.verdict : undefined;
 }
 
 function sameMaking(was: Quantity, is: Quantity): string[] {
@@ -71,17 +53,36 @@ function sameMaking(was: Quantity, is: Quantity): string[] {
   return formula(was) === formula(is) ? [] : [`formula (${formula(was)}, now ${formula(is)})`];
 }
 
-/** Remarks that weaken a value or anything it was computed from. What was merely not recorded does not count here. */
-function weakened(id: string, results: Results): string[] {
-  const remarks = results.entries.filter((entry) => entry.kind === "remark");
+/**
+ * Remarks that weaken a value or anything it was computed from. A fatal one stops the claim; so does one that weakens,
+ * unless both visits fell short in the very same way. What was merely not recorded is listed as unchecked.
+ */
+function remarksOn(id: string, before: Results, now: Results): Comparability {
+  const [was, is] = [remarksFor(id, before), remarksFor(id, now)];
+  const same = (a: Remark, others: readonly Remark[]) =>
+    a.severity === "weakens" &&
+    others.some((b) => b.severity === "weakens" && b.rule === a.rule && b.found === a.found);
+  const differs: string[] = [];
+  const unchecked: string[] = [];
+  for (const [visit, own, other] of [
+    [before, was, is],
+    [now, is, was],
+  ] as const)
+    for (const remark of own) {
+      const alike = same(remark, other);
+      if (remark.severity === "weakens" && /^not recorded/.test(remark.found)) continue;
+      if (!alike) differs.push(`validity on ${visit.date} (${remark.found}; limit ${remark.limit})`);
+      else if (visit === now) unchecked.push(`validity at both visits (${remark.found}; limit ${remark.limit})`);
+    }
+  return { differs, unchecked };
+}
+
+function remarksFor(id: string, results: Results): readonly Remark[] {
+  const remarks = results.entries.filter((entry) => entry.kind === "remark" && entry.severity !== "record") as Remark[];
   if (remarks.length === 0) return [];
   const ids = restsOn(id, results);
-  return remarks.flatMap((entry) =>
-    entry.severity !== "record" &&
-    (entry.severity === "fatal" || !/^not recorded/.test(entry.found)) &&
-    (entry.affects.length === 0 ? entry.severity === "fatal" : entry.affects.some((affected) => ids.has(affected)))
-      ? [`validity on ${results.date} (${entry.found})`]
-      : [],
+  return remarks.filter(({ affects, severity }) =>
+    affects.length === 0 ? severity === "fatal" : affects.some((affected) => ids.has(affected)),
   );
 }
 

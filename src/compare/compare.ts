@@ -8,11 +8,11 @@ import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { roundTo, toDecimals } from "../kernel/rounding.js";
 import { changeBetween } from "./change.js";
-import { quantityOf } from "./comparable.js";
 import { falseAlarms } from "./error/false-alarms.js";
 import { explained } from "./explained/explained.js";
 import { progress } from "./goals.js";
 import type { Known } from "./known.js";
+import { quantityOf } from "./lookup.js";
 import { anchorOf, type Occasion, occasionsOf, type Pooled, pooled } from "./occasions.js";
 import { trendOf } from "./trend.js";
 
@@ -112,7 +112,7 @@ function alarms(changes: readonly Change[]): Judgement[] {
     {
       kind: "judgement",
       id: "change_false_alarms",
-      verdict: `${rest} further comparisons`,
+      verdict: `${rest} further comparison${rest === 1 ? "" : "s"}`,
       because: `${others} measure${rest === 1 ? " was" : "s were"} compared: about ${toDecimals(expected, 1)} of them would look changed by chance alone, and the chance of at least one such false alarm is about ${roundTo(100 * atLeastOne, 0)} in 100 if their errors are independent.`,
       rule: "false-alarms r1",
     },

@@ -7,6 +7,7 @@
  */
 import { OutOfRange } from "../kernel/formula.js";
 import type { TypicalErrorRow, TypicalErrorScope, TypicalErrorTable } from "../kernel/generated/typical-error.js";
+import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { toDecimals } from "../kernel/rounding.js";
 import { sampleSd } from "../kernel/statistics.js";
@@ -50,15 +51,32 @@ const GROWING = [
 const growsWithValue = (unit: string, id: string) =>
   GROWING.includes(unit) || (unit === "kg" && /grip|press|strength/.test(id));
 
+/**
+ * A value per kilogram varies as the uptake it is made of: the laboratory's retests of the one, as a percentage, serve for
+ * the other where it has none. Body mass adds little (some tenths of a percent beside several), and nothing is published for it.
+ */
+const SAME_TEST: Readonly<Record<string, string>> = {
+  vo2_peak_per_mass: "vo2_peak",
+  vt1_vo2_per_mass: "vt1_vo2",
+  vt2_vo2_per_mass: "vt2_vo2",
+};
+
+const ownSet = (
+  id: string,
+  visit: Pick<Results, "conditions">,
+  known: Pick<Known, "laboratoryRetests">,
+): RetestSet | undefined =>
+  known.laboratoryRetests
+    .filter((set) => set.measure === id && set.pairs.length >= FEWEST_PAIRS && agrees(set, visit.conditions))
+    .sort((a, b) => b.pairs.length - a.pairs.length)[0];
+
 export function errorModelFor(
   measure: { readonly id: string; readonly unit: string },
   visit: Pick<Results, "sex" | "ageYears" | "conditions">,
   known: Pick<Known, "laboratoryRetests" | "publishedErrors">,
 ): ErrorModel | undefined {
-  const own = known.laboratoryRetests
-    .filter((set) => set.measure === measure.id && set.pairs.length >= FEWEST_PAIRS && agrees(set, visit.conditions))
-    .sort((a, b) => b.pairs.length - a.pairs.length)[0];
-  const fromOwn = own && attempt(() => laboratoryError(own, growsWithValue(measure.unit, measure.id)));
+  const own = ownSet(measure.id, visit, known) ?? ownSet(SAME_TEST[measure.id] ?? "", visit, known);
+  const fromOwn = own && attempt(() => laboratoryError(own, measure));
   if (own && fromOwn && own.pairs.length >= ENOUGH_PAIRS) return fromOwn;
   return publishedError(measure.id, visit, known.publishedErrors) ?? fromOwn;
 }
@@ -68,8 +86,9 @@ const agrees = (set: RetestSet, conditions: Results["conditions"]): boolean =>
     ([name, word]) => conditions[name] === undefined || conditions[name] === word,
   );
 
-function laboratoryError(set: RetestSet, grows: boolean): ErrorModel {
-  const log = grows && set.pairs.flat().every((value) => value > 0);
+function laboratoryError(set: RetestSet, measure: { readonly id: string; readonly unit: string }): ErrorModel {
+  const other = set.measure !== measure.id;
+  const log = growsWithValue(measure.unit, measure.id) && set.pairs.flat().every((value) => value > 0);
   const error = log ? logError(set.pairs) : typicalError(set.pairs);
   const n = set.pairs.length;
   const size = log ? `, CV ${toDecimals(percentOfLogError(error), 1)} %` : "";
@@ -79,14 +98,18 @@ function laboratoryError(set: RetestSet, grows: boolean): ErrorModel {
     scale: log ? "log" : "raw",
     errorAt: () => error,
     df: n - 1,
-    from: `laboratory retests, ${n} pairs${days}${size}${few} (${set.from})`,
-    reliability: () => attempt(() => intraclassConsistency(set.pairs).value),
-    spread: {
-      measure: set.measure,
-      sd: sampleSd(set.pairs.map(([first]) => first)),
-      mean: set.pairs.reduce((sum, [first]) => sum + first, 0) / n,
-      from: `the ${n} people of the laboratory's retests`,
-    },
+    from: `laboratory retests${other ? ` of ${measureInfo(set.measure)?.title.toLowerCase() ?? set.measure}` : ""}, ${n} pairs${days}${size}${few} (${set.from})`,
+    ...(other
+      ? {}
+      : {
+          reliability: () => attempt(() => intraclassConsistency(set.pairs).value),
+          spread: {
+            measure: set.measure,
+            sd: sampleSd(set.pairs.map(([first]) => first)),
+            mean: set.pairs.reduce((sum, [first]) => sum + first, 0) / n,
+            from: `the ${n} people of the laboratory's retests`,
+          },
+        }),
   };
 }
 

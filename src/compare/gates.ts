@@ -18,6 +18,8 @@ export interface Gate {
   readonly choice?: true;
   /** Not recorded at either visit: the claim stops. */
   readonly must?: true;
+  /** Not recorded at either visit: nothing is said, because many tests do not have it. */
+  readonly quiet?: true;
   readonly sections?: readonly Section[];
   readonly instruments?: readonly Instrument[];
   /** Further limit by id. */
@@ -43,15 +45,9 @@ export const GATES: readonly Gate[] = [
   { condition: "mode", name: "kind of exercise", must: true, sections: exercise },
   { condition: "ergometer", name: "ergometer", sections: exercise },
   { condition: "protocol", name: "protocol", must: true, sections: exercise },
-  { condition: "stage_length_s", name: "stage length", sections: exercise },
+  { condition: "stage_length_s", name: "stage length", quiet: true, sections: exercise },
   { condition: "gas_analyser", name: "gas analyser", sections: exercise, instruments: ["gas analyser", "flow sensor"] },
-  { condition: "handrail", name: "use of the handrail", sections: exercise },
-  {
-    condition: "effort",
-    name: "whether a maximum was confirmed",
-    sections: ["incremental", "thresholds"],
-    ids: /peak/,
-  },
+  { condition: "handrail", name: "use of the handrail", quiet: true, sections: exercise },
   { condition: "peak_window_s", name: "averaging window", choice: true, must: true, ids: /peak/ },
   { condition: "lactate_mode", name: "kind of exercise of the lactate test", must: true, sections: ["lactate"] },
   { condition: "lactate_step_s", name: "step length of the lactate test", must: true, sections: ["lactate"] },

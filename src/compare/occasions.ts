@@ -5,7 +5,8 @@
 import { catalogue } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { roundTo } from "../kernel/rounding.js";
-import { comparability, quantityOf } from "./comparable.js";
+import { comparability } from "./comparable.js";
+import { quantityOf } from "./lookup.js";
 
 /** Visits of one occasion, oldest first. */
 export type Occasion = readonly Results[];

@@ -4,9 +4,10 @@
  */
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
-import { comparability, quantityOf } from "./comparable.js";
+import { comparability } from "./comparable.js";
 import type { Pair } from "./error/pairs.js";
 import type { RetestSet } from "./known.js";
+import { quantityOf } from "./lookup.js";
 import { daysBetween } from "./occasions.js";
 
 const MOST_DAYS = 14;

@@ -50,7 +50,11 @@ export interface Facts {
   readonly since: string;
 }
 
-const withUnit = (value: number, facts: Facts) => `${toDecimals(value, facts.decimals)} ${facts.unit}`.trim();
+/** Units as a sentence says them. */
+const spoken = (unit: string) => (unit === "1/min" ? "per minute" : unit === "ratio" ? "" : unit);
+const numbered = (value: number, decimals: number, unit: string) =>
+  `${toDecimals(value, decimals)} ${spoken(unit)}`.trim();
+const withUnit = (value: number, facts: Facts) => numbered(value, facts.decimals, facts.unit);
 const signed = (value: number, facts: Facts) => {
   const text = toDecimals(Math.abs(value), facts.decimals);
   return value > 0 ? `+${text}` : value < 0 ? `−${text}` : text;
@@ -81,10 +85,10 @@ export function sentence(verdict: Verdict, facts: Weighed): string {
   const up = facts.change > 0;
   const wanted =
     better === undefined ? "" : (better === "higher") === up ? ", the direction wanted" : ", not the direction wanted";
-  const typical = toDecimals(facts.typical, facts.decimals + 1);
+  const typical = numbered(facts.typical, facts.decimals + 1, facts.unit);
   const parts = [
     course(facts),
-    `A single test varies by about ${typical} ${facts.unit} when nothing has changed${averaged(facts)}; a change of less than ${withUnit(facts.detectable, facts)} could be chance alone.`,
+    `A single test varies by about ${typical} when nothing has changed${averaged(facts)}; a change of less than ${withUnit(facts.detectable, facts)} could be chance alone.`,
     `The true change lies, with 95 % confidence, between ${signed(facts.low, facts)} and ${signed(facts.high, facts)}.`,
   ];
   if (verdict === "higher, beyond error") parts.push(`It has risen by more than error explains${wanted}.`);
@@ -101,8 +105,8 @@ const averaged = ({ tests }: Weighed): string =>
   tests === undefined ? "" : ` (averaged here: ${tests.before} before, ${tests.now} now)`;
 
 function chanceSentence(worthwhile: number, chances: Chances, facts: Facts): string {
-  const size = `${toDecimals(worthwhile, facts.decimals + 1)} ${facts.unit}`.trim();
-  return `Chances: a rise of ${size} or more ${inHundred(chances.higher)}, a fall of that size ${inHundred(chances.lower)}.`;
+  const size = numbered(worthwhile, facts.decimals + 1, facts.unit);
+  return `Chance of a rise of at least ${size}: ${inHundred(chances.higher)}; of a fall of that size: ${inHundred(chances.lower)}.`;
 }
 
 /** Whole numbers out of 100; the ends are never called certain. */

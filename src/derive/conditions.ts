@@ -80,6 +80,10 @@ export function comparisonConditions(visit: Visit): Readonly<Record<string, stri
   put("dxa_fasted", typeof fasted === "boolean" ? (fasted ? "fasted" : "not fasted") : undefined);
   put("protocol", protocolOf(at(session, "incremental.protocol")));
   put("inspired_oxygen", inspired(at(session, "room.inspired_gas"), at(session, "room.fio2")));
+  put("stop", stopOf(at(session, "incremental.stop.reason")));
+  const exertion = at(session, "incremental.rpe_at_end.overall");
+  if (typeof exertion === "number")
+    put("end_exertion", `${exertion} of ${String(at(session, "incremental.rpe_at_end.scale") ?? "6-20")}`);
   for (const [name, [path, limit]] of Object.entries(HOURS)) {
     const hours = at(session, path);
     if (typeof hours === "number") put(name, hours >= limit ? `none for ${limit} h` : `within ${limit} h`);
@@ -106,6 +110,15 @@ function protocolOf(protocol: unknown): string | undefined {
   const facts = Object.entries(rest).map(([key, value]) => `${key} ${String(value)}`);
   return facts.length > 0 ? facts.join(", ") : undefined;
 }
+
+const TO_THE_LIMIT = ["exhaustion", "legs", "breathlessness", "cadence"];
+/** Whether the client went on until they could not, or the test ended for another reason. */
+const stopOf = (reason: unknown): string | undefined =>
+  typeof reason !== "string"
+    ? undefined
+    : TO_THE_LIMIT.includes(reason)
+      ? "to the limit"
+      : `before the limit: ${reason}`;
 
 const inspired = (gas: unknown, fio2: unknown): string | undefined =>
   gas === "stated"

@@ -163,6 +163,13 @@ describe("the laboratory's own error", () => {
       "error not known",
     );
   });
+  it("serves a value per kilogram from the uptake it is made of", () => {
+    const uptake = { ...set(12), measure: "vo2_peak" };
+    const change = one("vo2_peak_per_mass", 42, 45, { ...tablesKnown, laboratoryRetests: [uptake] });
+    expect(change.errorFrom).toMatch(/^laboratory retests of peak oxygen uptake, 12 pairs/);
+    // The spread between those people is in L/min and says nothing about mL/kg/min.
+    expect(change.worthwhileFrom).toContain("SD 7.9");
+  });
   it("is not carried to another kind of exercise", () => {
     expect(from(12, { conditions: { mode: "treadmill" } })).toContain("39 studies");
     expect(from(12, { conditions: { mode: "cycle" } })).toContain("laboratory retests");

@@ -102,13 +102,16 @@ const CASES: readonly Case[] = [
   choice("substrate_equation", "fat_oxidation_highest", "jeukendrup-wallis-2005"),
   choice("resting_prediction", "resting_energy_percent_predicted", "owen"),
   choice("hrmax_equation", "heart_rate_percent_predicted", "nes-2013"),
+];
+const OTHER: readonly Case[] = [
   {
     gate: "effort",
     measure: "vo2_peak",
     add: [{ kind: "judgement", id: "maximality", verdict: "VO2peak", because: "No plateau was seen." }],
   },
-];
-const OTHER: readonly Case[] = [
+  condition("stop", "vo2_peak", "before the limit: planned"),
+  condition("end_exertion", "vo2_peak", "15 of 6-20"),
+  { gate: "peak heart rate", measure: "vo2_peak", add: [quantity("heart_rate_peak", 189)] },
   {
     gate: "validity remark",
     measure: "vo2_peak",
@@ -146,7 +149,8 @@ const OTHER: readonly Case[] = [
 function changed({ measure, now = {}, add = [] }: Case) {
   const effort: Entry = { kind: "judgement", id: "maximality", verdict: "VO2max", because: "A plateau was seen." };
   const own = add.some((entry) => entry.id === "maximality") ? add : [effort, ...add];
-  const baseline = visit("2026-03-02", [quantity(measure, 100), effort]);
+  const rate = add.some((entry) => entry.id === "heart_rate_peak") ? [quantity("heart_rate_peak", 156)] : [];
+  const baseline = visit("2026-03-02", [quantity(measure, 100), effort, ...rate]);
   const retest = visit("2026-05-11", [quantity(measure, 150), ...own], { purpose: "retest", ...now });
   return changeOf(compare(retest, [baseline], errors(measure)), `change_${measure}`);
 }
@@ -208,8 +212,57 @@ describe("comparability gate", () => {
       );
     expect(isClaim(run("body-mass-index r1", []).verdict)).toBe(true);
     expect(run("body-mass-index r2", []).differs).toEqual(["formula (body-mass-index r1, now body-mass-index r2)"]);
-    const weak: Entry = { ...(OTHER[0]?.add?.[0] as Extract<Entry, { kind: "remark" }>), affects: ["body_mass"] };
+    const weak: Entry = {
+      ...(OTHER.find((c) => c.gate === "validity remark")?.add?.[0] as Extract<Entry, { kind: "remark" }>),
+      affects: ["body_mass"],
+    };
     expect(run("body-mass-index r1", [weak]).verdict).toBe("not comparable");
+  });
+
+  it("lets a shortfall that is the same at both visits pass as unchecked", () => {
+    const weak = OTHER.find((c) => c.gate === "validity remark")?.add?.[0] as Extract<Entry, { kind: "remark" }>;
+    const between = (first: string, second: string) =>
+      changeOf(
+        compare(
+          visit(
+            "2026-05-11",
+            [quantity("grip_strength", 150), { ...weak, affects: ["grip_strength"], found: second }],
+            {
+              purpose: "retest",
+            },
+          ),
+          [
+            visit("2026-03-02", [
+              quantity("grip_strength", 100),
+              { ...weak, affects: ["grip_strength"], found: first },
+            ]),
+          ],
+          errors("grip_strength"),
+        ),
+        "change_grip_strength",
+      );
+    expect(between("2 trials", "2 trials").unchecked).toEqual(["validity at both visits (2 trials; limit 3 %)"]);
+    expect(isClaim(between("2 trials", "2 trials").verdict)).toBe(true);
+    expect(between("2 trials", "1 trial").verdict).toBe("not comparable");
+  });
+
+  it("takes equal heart rates as equal effort where a maximum was confirmed at one visit only", () => {
+    const signs = (rate: number, verdict: string): Entry[] => [
+      quantity("heart_rate_peak", rate),
+      { kind: "judgement", id: "maximality", verdict, because: "Invented." },
+    ];
+    const pair = (rate: number) =>
+      changeOf(
+        compare(
+          visit("2026-05-11", [quantity("vo2_peak", 150), ...signs(rate, "VO2peak")], { purpose: "retest" }),
+          [visit("2026-03-02", [quantity("vo2_peak", 100), ...signs(180, "VO2max")])],
+          errors("vo2_peak"),
+        ),
+        "change_vo2_peak",
+      );
+    expect(isClaim(pair(184).verdict)).toBe(true);
+    expect(pair(184).unchecked?.join()).toContain("peak heart rates agree");
+    expect(pair(169).verdict).toBe("not comparable");
   });
 
   it("compares clock times around midnight", () => {

@@ -40,7 +40,10 @@ describe("changes in results.yaml", () => {
     const before = changeOf(recorded.entries, "change_vo2_peak_per_mass");
     expect(changeOf(readResults(text).entries, "change_vo2_peak_per_mass")).toEqual(before);
     expect(before.tests).toEqual({ before: 2, now: 1 });
-    expect(before.unchecked).toEqual(["whether a maximum was confirmed", "caffeine before the visit"]);
+    expect(before.unchecked).toEqual([
+      "caffeine before the visit",
+      "whether a maximum was reached (confirmed at neither visit)",
+    ]);
     expect(before.notes?.length).toBeGreaterThanOrEqual(1);
   });
   it("hold trend, explained change, goal and the missing primary outcome", () => {

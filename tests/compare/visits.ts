@@ -62,6 +62,8 @@ export const CONDITIONS: Readonly<Record<string, string>> = {
   stage_length_s: "60",
   gas_analyser: "cart",
   handrail: "none",
+  stop: "to the limit",
+  end_exertion: "19 of 6-20",
   lactate_mode: "cycle",
   lactate_step_s: "240",
   lactate_site: "earlobe",

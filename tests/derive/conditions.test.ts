@@ -25,6 +25,9 @@ describe("conditions of a visit", () => {
   for (const path of [
     ...Object.values(COPIED),
     ...Object.values(HOURS).map(([p]) => p),
+    "incremental.stop.reason",
+    "incremental.rpe_at_end.overall",
+    "incremental.rpe_at_end.scale",
     "room.inspired_gas",
     "room.fio2",
     "dxa.scanner_maker",
