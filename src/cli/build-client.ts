@@ -13,7 +13,7 @@ import type { Edition } from "../report/render.js";
 import { readResults } from "../results/read.js";
 import { writeResults } from "../results/write.js";
 import { clientDocument, folderNames } from "./check-practice.js";
-import { htmlName, type Page, type Press } from "./editions.js";
+import { htmlName, type Press, type WrittenPage } from "./editions.js";
 import { readFile, sha256, writeAtomically } from "./files.js";
 import { moved } from "./moved.js";
 import { type ClientFolder, type Practice, readIfThere, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
@@ -32,7 +32,8 @@ export interface VisitBuilt {
   readonly wrote: readonly string[];
   /** How many findings moved since the results that stood there; undefined when there were none. */
   readonly moves: number | undefined;
-  readonly pages: readonly Page[];
+  /** Editions written, for printing. */
+  readonly pages: readonly WrittenPage[];
 }
 export interface ClientBuilt {
   readonly diagnostics: readonly Diagnostic[];
@@ -59,7 +60,7 @@ export async function buildClient(
     for (const page of pages) writeAtomically(join(folder, htmlName(page.edition)), page.html);
     built.push({
       visit,
-      pages,
+      pages: pages.map(({ edition, facts }) => ({ edition, facts })),
       moves,
       wrote: [RESULTS, ...pages.map((page) => htmlName(page.edition))],
     });

@@ -2,19 +2,21 @@
  * Builds the stale visits of a practice: client by client, results and HTML first, PDF printed beside. What is done is
  * noted every few seconds, so that an interrupted build goes on where it stopped.
  */
+import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Printer } from "../report/printer.js";
 import type { Edition } from "../report/render.js";
-import { buildClient, RESULTS, type VisitBuilt } from "./build-client.js";
+import { RESULTS, type VisitBuilt } from "./build-client.js";
 import { readDocument } from "./check-practice.js";
-import { htmlName, type Page, pdfName } from "./editions.js";
+import { openCrew } from "./crew.js";
+import { htmlName, pdfName, type WrittenPage } from "./editions.js";
 import { readFile, sha256, writeAtomically } from "./files.js";
 import { isFresh, outputsOf, programDigest, readRecord, writeRecord } from "./freshness.js";
 import { filesIn, type Practice, readIfThere, SESSION, seriesFiles } from "./practice.js";
 import type { Progress } from "./progress.js";
-import { laboratoryRetests, loadReference } from "./reference.js";
+import { laboratoryRetests } from "./reference.js";
 
 export interface BuildWish {
   readonly chosen: ReadonlySet<string>;
@@ -48,20 +50,23 @@ export async function buildPractice(
   );
   if (stale.size === 0) return { problems: [], built: [], fresh: wish.chosen.size };
 
-  const lab = readDocument(practice.root, "lab.yaml");
-  const retests = laboratoryRetests(practice, (lab.value ?? {}) as Laboratory);
-  const shop = { practice, lab, reference: await loadReference(retests.sets) };
-  const press =
-    wish.editions.length === 0
-      ? undefined
-      : { open: (await import("./press.js")).openPress(practice, shop.reference), editions: wish.editions };
-  const printer = wish.pdf && press ? (await import("../report/printer.js")).openPrinter() : undefined;
+  const { diagnostics } = laboratoryRetests(
+    practice,
+    (readDocument(practice.root, "lab.yaml").value ?? {}) as Laboratory,
+  );
+  const crew = await openCrew(practice, { editions: wish.editions }, stale.size);
+  const printer =
+    wish.pdf && wish.editions.length > 0 ? (await import("../report/printer.js")).openPrinter() : undefined;
   const progress = openProgress(stale.size);
-  const problems: Diagnostic[] = [...retests.diagnostics];
+  const problems = new Map<string, Diagnostic>();
+  const report = (list: readonly Diagnostic[]) => {
+    for (const diagnostic of list) problems.set(JSON.stringify(diagnostic), diagnostic);
+  };
+  report(diagnostics);
   const built: VisitBuilt[] = [];
   let noted = performance.now();
   const note = (done: VisitBuilt, wrote: readonly string[]) => {
-    built.push({ ...done, wrote, pages: [] });
+    built.push({ ...done, wrote });
     record[done.visit.path] = {
       key: keyOf(done.visit.path),
       outputs: outputsOf(join(practice.root, done.visit.path), wrote),
@@ -71,25 +76,27 @@ export async function buildPractice(
     noted = performance.now();
     writeRecord(practice.root, record);
   };
-  try {
-    let printing: Promise<void> = Promise.resolve();
-    for (const client of practice.clients) {
-      if (!client.visits.some((visit) => stale.has(visit.path))) continue;
-      const outcome = await buildClient(shop, client, stale, press);
-      problems.push(...outcome.diagnostics);
-      const before = printing;
-      const now = printAll(practice, outcome.visits, printer, note);
-      // The next client is computed while this one prints; no more than two clients' pages are held at once.
-      await before;
-      printing = now;
+  const work = practice.clients.filter((client) => client.visits.some((visit) => stale.has(visit.path))).values();
+  // Each lane takes the next client when its last one is built and printed: no more pages wait than there are lanes.
+  const lane = async () => {
+    for (const client of work) {
+      const outcome = await crew.build(client, stale);
+      report(outcome.diagnostics);
+      await printAll(practice, outcome.visits, printer, note);
     }
-    await printing;
+  };
+  try {
+    await Promise.all(Array.from({ length: crew.size + 1 }, lane));
   } finally {
     progress.end();
     writeRecord(practice.root, record);
-    await printer?.close();
+    await Promise.all([printer?.close(), crew.close()]);
   }
-  return { problems, built, fresh: wish.chosen.size - stale.size };
+  return {
+    problems: [...problems.values()],
+    built: built.sort((a, b) => (a.visit.path < b.visit.path ? -1 : 1)),
+    fresh: wish.chosen.size - stale.size,
+  };
 }
 
 async function printAll(
@@ -108,8 +115,9 @@ async function printAll(
   );
 }
 
-async function printPage(folder: string, page: Page, printer: Printer): Promise<string> {
-  const pdf = await printer.print(page.html, page.facts);
+async function printPage(folder: string, page: WrittenPage, printer: Printer): Promise<string> {
+  const html = readFileSync(join(folder, htmlName(page.edition)), "utf8");
+  const pdf = await printer.print(html, page.facts);
   writeAtomically(join(folder, pdfName(page.edition)), pdf);
   return pdfName(page.edition);
 }

@@ -11,11 +11,14 @@ export const htmlName = (edition: Edition): string =>
   edition === "practitioner" ? "report.html" : `report-${edition}.html`;
 export const pdfName = (edition: Edition): string => htmlName(edition).replace(/html$/, "pdf");
 
+/** A rendered edition. */
 export interface Page {
   readonly edition: Edition;
   readonly html: string;
   readonly facts: PdfFacts;
 }
+/** An edition whose HTML lies on the disk: what is left to print. */
+export type WrittenPage = Omit<Page, "html">;
 
 export interface Press {
   /** `digest` is the SHA-256 of results.yaml. */

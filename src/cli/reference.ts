@@ -49,6 +49,7 @@ export function laboratoryRetests(
         pairs: reading.pairs,
         from: entry.from ?? "the laboratory's own retests",
         ...(entry.days_between === undefined ? {} : { daysBetween: String(entry.days_between) }),
+        ...(entry.mode === undefined ? {} : { conditions: { mode: entry.mode } }),
       },
     ];
   });
