@@ -1,8 +1,9 @@
 /** May the peak be called a maximum? Only a plateau or a confirming bout says so; the other signs are shown beside it. */
+import type { FormulaInfo } from "../../kernel/formula.js";
 import type { Notebook } from "../../kernel/notebook.js";
 import { toDecimals } from "../../kernel/rounding.js";
 import type { Visit } from "../../kernel/visit.js";
-import { type Effort, effortCriteria, info } from "./effort-criteria.js";
+import { type Effort, effortCriteria, info as signs } from "./effort-criteria.js";
 
 const LOWERING = ["beta blocker", "calcium-channel blocker", "other heart-rate lowering"];
 
@@ -27,7 +28,7 @@ export function writeCriteria(book: Notebook, visit: Visit, rer: number | undefi
       { key: "source", title: "Source" },
     ],
     effortCriteria(effort).map((c) => [c.name, c.found, c.limit, c.outcome, c.source]),
-    info,
+    signs,
     [
       ...(rer === undefined
         ? []
@@ -45,9 +46,33 @@ function highestLactate(visit: Visit): number | undefined {
   return values.length === 0 ? undefined : Math.max(...values);
 }
 
+export interface Claim {
+  readonly verdict: "VO2max" | "VO2peak";
+  readonly because: string;
+}
+
+/** Verdict words of the judgements `plateau` and `verification` in, undefined where there is none. */
+export function maximality(plateau: string | undefined, bout: string | undefined, planned: boolean): Claim {
+  const peak = (because: string): Claim => ({ verdict: "VO2peak", because });
+  if (planned) return peak("The test was ended by plan, before exhaustion: no maximum is claimed.");
+  if (bout === "incremental test not maximal")
+    return peak(
+      "The verification bout took up more than the incremental test did, so no maximum is claimed; the higher value is reported.",
+    );
+  if (bout === "confirmed")
+    return { verdict: "VO2max", because: "A verification bout confirmed the peak of the incremental test." };
+  if (plateau === "plateau") return { verdict: "VO2max", because: "Oxygen uptake levelled off while work still rose." };
+  const why: Readonly<Record<string, string>> = {
+    "no plateau": "oxygen uptake was still rising at the end",
+    "cannot tell": "whether oxygen uptake levelled off cannot be told from these breaths",
+  };
+  const first = (plateau === undefined ? undefined : why[plateau]) ?? "a plateau could not be looked for";
+  const second = bout === "not attained" ? "the verification bout fell short" : "no verification bout was made";
+  return peak(`This is the highest value seen, not proven to be the maximum: ${first}, and ${second}.`);
+}
+
 export function judgeMaximality(book: Notebook, visit: Visit): void {
-  const because = book.entry("vo2_peak");
-  if (because?.kind === "not given") {
+  if (book.entry("vo2_peak")?.kind === "not given") {
     book.withhold("maximality", "peak oxygen uptake is not given");
     return;
   }
@@ -57,38 +82,59 @@ export function judgeMaximality(book: Notebook, visit: Visit): void {
   };
   const plateau = word("plateau");
   const bout = word("verification");
-  const rule = { rule: "maximality r1" };
-  if (visit.session.incremental?.stop?.reason === "planned") {
-    book.judge("maximality", "VO2peak", "The test was ended by plan, before exhaustion: no maximum is claimed.", rule);
-    return;
-  }
-  if (bout === "incremental test not maximal") {
-    book.judge(
-      "maximality",
-      "VO2peak",
-      "The verification bout took up more than the incremental test did, so no maximum is claimed; the higher value is reported.",
-      rule,
-    );
-    return;
-  }
-  if (bout === "confirmed") {
-    book.judge("maximality", "VO2max", "A verification bout confirmed the peak of the incremental test.", rule);
-    return;
-  }
-  if (plateau === "plateau") {
-    book.judge("maximality", "VO2max", "Oxygen uptake levelled off while work still rose.", rule);
-    return;
-  }
-  const why: Record<string, string> = {
-    "no plateau": "oxygen uptake was still rising at the end",
-    "cannot tell": "whether oxygen uptake levelled off cannot be told from these breaths",
-  };
-  const first = plateau === undefined ? "a plateau could not be looked for" : why[plateau];
-  const second = bout === "not attained" ? "the verification bout fell short" : "no verification bout was made";
-  book.judge(
-    "maximality",
-    "VO2peak",
-    `This is the highest value seen, not proven to be the maximum: ${first}, and ${second}.`,
-    rule,
-  );
+  const claim = maximality(plateau, bout, visit.session.incremental?.stop?.reason === "planned");
+  book.judge("maximality", claim.verdict, claim.because, {
+    rule: `${info.id} r${info.revision}`,
+    inputs: [
+      { name: "plateau", text: plateau ?? "not looked for", measure: "plateau" },
+      { name: "verification", text: bout ?? "none", measure: "verification" },
+    ],
+  });
 }
+
+export const info: FormulaInfo<[string | undefined, string | undefined, boolean], Claim> = {
+  id: "maximality",
+  revision: 1,
+  title: "Maximum or peak",
+  equation: "VO2max with a plateau or a confirming verification bout, else VO2peak",
+  inputs: {
+    plateau: { unit: "", range: "plateau, no plateau, cannot tell" },
+    verification: { unit: "", range: "confirmed, incremental test not maximal, not attained" },
+    "ended by plan": { unit: "", range: "true or false" },
+  },
+  output: { unit: "", decimals: 0 },
+  caveat: "Secondary signs (exchange ratio, heart rate, lactate, exertion) never make a peak a maximum.",
+  source: {
+    authors: "Poole DC, Wilkerson DP, Jones AM",
+    year: 2008,
+    title: "Validity of criteria for establishing maximal O2 uptake during ramp exercise tests",
+    journal: "Eur J Appl Physiol 102:403–410",
+    doi: "10.1007/s00421-007-0596-3",
+    where: "secondary criteria accept tests far below the maximum; the order of the two proofs is this project's",
+    verified: "memory",
+  },
+  compute: maximality,
+  checks: [
+    {
+      given: ["no plateau", undefined, false],
+      expect: 0,
+      tolerance: 0,
+      pick: (claim) => (claim.verdict === "VO2max" ? 1 : 0),
+      from: "Poole 2008: without plateau or verification it is VO2peak, whatever the secondary criteria",
+    },
+    {
+      given: ["no plateau", "confirmed", false],
+      expect: 1,
+      tolerance: 0,
+      pick: (claim) => (claim.verdict === "VO2max" ? 1 : 0),
+      from: "Costa 2021: a bout that agrees within 3 % confirms",
+    },
+    {
+      given: ["plateau", "incremental test not maximal", false],
+      expect: 0,
+      tolerance: 0,
+      pick: (claim) => (claim.verdict === "VO2max" ? 1 : 0),
+      from: "by reason: a bout that took up more disproves the peak",
+    },
+  ],
+};
