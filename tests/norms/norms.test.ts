@@ -91,6 +91,24 @@ describe("norms", () => {
     );
     expect(found?.[0]).toMatchObject({ table: "rowers", percentile: 70 });
   });
+  it("holds a table against every measure it names", () => {
+    const visit = visitOf({ mobility: { single_leg_stance: { eyes: "open" } } }, { ageYears: 65 });
+    const legs = [quantity("single_leg_stance_left", 20, "s", 1), quantity("single_leg_stance_right", 30, "s", 1)];
+    const after = norms(legs, visit, tables);
+    for (const { id } of legs) expect(normsOf(after, id)?.[0]).toMatchObject({ predicted: 26.9 });
+    expect(normsOf(after, "single_leg_stance_left")?.[0]?.percentile).toBeUndefined();
+  });
+  it("says nothing where the chosen edition has no table for a measure", () => {
+    const visit = visitOf({ dxa: { scanner_maker: "hologic" } }, { sex: "male", ageYears: 40 });
+    expect(
+      normsOf(norms([quantity("bone_mineral_content", 2.7, "kg", 2)], visit, tables), "bone_mineral_content"),
+    ).toBeUndefined();
+  });
+  it("names each table that came near", () => {
+    const visit = visitOf({ dxa: { scanner_maker: "other" } }, { sex: "male", ageYears: 40 });
+    const found = normsOf(norms([quantity("fat_mass_index", 6, "kg/m²", 1)], visit, tables), "fat_mass_index");
+    expect(found?.[0]?.notGiven).toMatch(/hologic only.*ge-lunar only/);
+  });
   it("converts to the measure's unit", () => {
     const visit = visitOf({ incremental: { mode: "cycle" } }, { sex: "male", ageYears: 40 });
     const found = normsOf(norms([...body, quantity("vo2_peak", 2.5, "L/min", 2)], visit, tables), "vo2_peak");
@@ -98,6 +116,42 @@ describe("norms", () => {
     expect(found?.[0]?.predicted).toBeCloseTo(2.8648, 4);
     expect(found?.[0]?.z).toBeUndefined();
     expect(found?.[0]?.note).toMatch(/No standard error/);
+  });
+});
+
+describe("lungs", () => {
+  const lungs = {
+    volumes_at: "BTPS" as const,
+    bronchodilator: "before" as const,
+    manoeuvres: [{ fvc_l: 4.6, fev1_l: 3.0, acceptable: true }] as [{ fvc_l: number; fev1_l: number }],
+  };
+  const positions = (id: string, choices = {}) => {
+    const visit = visitOf({ lungs }, { sex: "male", ageYears: 40, choices });
+    const values = [
+      ...body,
+      quantity("fev1", 3, "L", 2),
+      quantity("fvc", 4.6, "L", 2),
+      quantity("fev1_fvc", 3 / 4.6, "ratio", 2),
+    ];
+    return normsOf(norms(values, visit, tables), id);
+  };
+  it("come with z, lower limit and percent of predicted, without asking for a group", () => {
+    const [fev1, ...others] = positions("fev1") ?? [];
+    expect(others).toEqual([]);
+    // Reference script on the published coefficients: predicted 3.999 L, lower limit 3.064 L at 40 years and 178 cm.
+    expect(fev1?.predicted).toBeCloseTo(3.999, 3);
+    expect(fev1?.lowerLimit).toBeCloseTo(3.064, 3);
+    expect(fev1?.percentPredicted).toBeCloseTo((100 * 3) / 3.999, 1);
+    expect(fev1?.z).toBeLessThan(-1.645); // 3.0 L lies below the lower limit
+    expect(positions("fev1_fvc")?.[0]?.z).toBeLessThan(-1.645);
+    expect(positions("fvc")?.[0]?.z).toBeGreaterThan(-1.645);
+  });
+  it("ask for the group where a legacy edition is split by one", () => {
+    const nhanes = { lung_reference: "nhanes-1999" as const };
+    expect(positions("fev1", nhanes)?.[0]?.notGiven).toMatch(/population group was not recorded/);
+    const [stated] = positions("fev1", { ...nhanes, population_group: "white" }) ?? [];
+    expect(stated?.predicted).toBeCloseTo(4.224, 3); // by hand: 0.5536 − 0.5212 − 0.2752 + 0.00014098·31684
+    expect(stated?.z).toBeUndefined();
   });
 });
 
