@@ -44,7 +44,11 @@ export function compare(now: Results, earlier: readonly Results[], known: Known)
   const changes = found.map(({ id, was, is }) => changeBetween(`change_${id}`, id, was, is, known));
   const told = changes.filter((change) => worthTelling(change, known));
   const sincePrevious =
-    previous === baseline ? [] : told.flatMap((change) => since(change.measure, previous, current, known));
+    previous === baseline
+      ? []
+      : told
+          .filter((change) => change.primary || change.low !== undefined)
+          .flatMap((change) => since(change.measure, previous, current, known));
   const trends = told.map((change) => trendOf(change.measure, occasions.slice(0, past.length + 1), baseline, known));
   return [
     ...told,

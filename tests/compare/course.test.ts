@@ -157,6 +157,20 @@ describe("explained change", () => {
     expect((shares[0] as number) + (shares[1] as number) + (shares[3] as number)).toBeCloseTo(0.6, 9);
   });
 
+  it("does not split a threshold speed that a rising grade, not speed, decided", () => {
+    const at = (grade: number, speed: number) => [
+      quantity("vo2_peak_per_mass", 48),
+      quantity("vt2_vo2_per_mass", 40),
+      quantity("vt2_speed", speed),
+      quantity("vt2_grade", grade),
+    ];
+    const ids = (grade: number, speed: number) =>
+      compare(visit("2026-05-11", at(grade, speed)), [visit("2026-03-02", at(6, 5))], tablesKnown).map((e) => e.id);
+    expect(ids(8, 5)).not.toContain("explained_vt2_speed");
+    expect(ids(8, 5.5)).not.toContain("explained_vt2_speed");
+    expect(ids(6, 5.5)).toContain("explained_vt2_speed");
+  });
+
   it("sets the hands side by side", () => {
     const at = (left: number, right: number) => [
       quantity("grip_strength_left", left),

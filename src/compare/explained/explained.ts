@@ -52,13 +52,20 @@ function thresholdSpeed(threshold: string, before: Occasion, now: Occasion): Tab
   const peak = both("vo2_peak_per_mass", before, now);
   const [was, is] = [uptakeAt(threshold, before), uptakeAt(threshold, now)];
   if (!speed || !peak || was === undefined || is === undefined) return undefined;
+  if (speed.was.value === speed.is.value || !sameGrade(threshold, before, now)) return undefined;
   const cost = { before: (60 * was) / speed.was.value, after: (60 * is) / speed.is.value };
   const fraction = { before: was / peak.was.value, after: is / peak.is.value };
   return sharesTable(speed, `explained_${threshold}_speed`, 60, [
     part("Peak oxygen uptake", peak, 1),
     { title: "Share of it used at the threshold", unit: "ratio", decimals: 3, factor: { ...fraction, power: 1 } },
-    { title: "Oxygen cost of running at the threshold", unit: "mL/kg/km", decimals: 1, factor: { ...cost, power: -1 } },
+    { title: "Oxygen cost of the threshold speed", unit: "mL/kg/km", decimals: 1, factor: { ...cost, power: -1 } },
   ]);
+}
+
+/** Cost of a speed is comparable on one grade only; where none was recorded the protocol gate has seen to it. */
+function sameGrade(threshold: string, before: Occasion, now: Occasion): boolean {
+  const [was, is] = [pooled(before, `${threshold}_grade`), pooled(now, `${threshold}_grade`)];
+  return was?.value === is?.value;
 }
 
 /** Uptake at a threshold in mL/kg/min, from its own measure or from L/min and body mass. */
@@ -157,7 +164,10 @@ function sharesTable(
 
 /** "Of the change of +3.8 mL/kg/min, +2.0 came from oxygen uptake and +1.7 from body mass." */
 function why(parts: readonly Part[], shares: readonly number[], change: number, { unit, decimals }: Pooled): string {
-  const signed = (x: number) => `${x < 0 ? "−" : "+"}${toDecimals(Math.abs(x), decimals)}`;
+  const signed = (x: number) => {
+    const text = toDecimals(Math.abs(x), decimals);
+    return Number(text) === 0 ? text : `${x < 0 ? "−" : "+"}${text}`;
+  };
   const named = parts.map((p, i) => `${signed(shares[i] as number)} came from ${p.title.toLowerCase()}`);
   const list = `${named.slice(0, -1).join(", ")} and ${named.at(-1)}`;
   return `Of the change of ${signed(change)} ${unit}, ${list}.`;

@@ -625,6 +625,10 @@ export interface RetestFile {
    */
   file: string;
   /**
+   * Kind of exercise the pairs come from, as sessions write it (treadmill, cycle). The error is then used for that kind only. Leave out where the measure has none.
+   */
+  mode?: string;
+  /**
    * Usual number of days between test and retest.
    */
   days_between?: number;
