@@ -86,8 +86,8 @@ export function judgeMaximality(book: Notebook, visit: Visit): void {
   book.judge("maximality", claim.verdict, claim.because, {
     rule: `${info.id} r${info.revision}`,
     inputs: [
-      { name: "plateau", text: plateau ?? "not looked for", measure: "plateau" },
-      { name: "verification", text: bout ?? "none", measure: "verification" },
+      { name: "plateau", text: plateau ?? "not looked for", ...(plateau === undefined ? {} : { measure: "plateau" }) },
+      { name: "verification", text: bout ?? "none", ...(bout === undefined ? {} : { measure: "verification" }) },
     ],
   });
 }
