@@ -6,7 +6,16 @@
 import type { FormulaInfo } from "../../kernel/formula.js";
 import { fitBend } from "./bent-line.js";
 import { NO_UPPER, pointsFrom, steps, vo2Or } from "./check-points.js";
-import { channelOf, type Points, type Reading, refusal, type Upper, withAxisError } from "./points.js";
+import {
+  channelOf,
+  litres,
+  type Points,
+  type Reading,
+  refusal,
+  risesBetween,
+  type Upper,
+  withAxisError,
+} from "./points.js";
 import { problemOf } from "./v-slope.js";
 
 export function endTidalO2(points: Points, upper: Upper): Reading {
@@ -19,6 +28,8 @@ export function endTidalO2(points: Points, upper: Upper): Reading {
   if (because !== undefined) return { method, because };
   if (out.fit.change * out.fit.at <= (out.fit.coefficients[1] as number))
     return { method, because: "end-tidal O2 stops falling but does not rise" };
+  if (risesBetween(channel.x, channel.y, 0, out.fit.at))
+    return { method, because: `end-tidal O2 already rises before its bend at ${litres(out.fit.at)}` };
   return withAxisError(points, method, out.fit);
 }
 

@@ -9,7 +9,17 @@
 import type { FormulaInfo } from "../../kernel/formula.js";
 import { fitBend } from "./bent-line.js";
 import { broken, NO_UPPER, pointsFrom, steps, vo2Or } from "./check-points.js";
-import { channelOf, type Points, type Reading, refusal, SIDE, type Upper, withAxisError } from "./points.js";
+import {
+  channelOf,
+  litres,
+  type Points,
+  type Reading,
+  refusal,
+  risesBetween,
+  SIDE,
+  type Upper,
+  withAxisError,
+} from "./points.js";
 
 const CURVE = 0.42;
 const bent = (x: number, v: number): number => (x > v ? (x - v) * (1 + CURVE * (1 - v / x)) : 0);
@@ -34,6 +44,8 @@ export function excessCo2(points: Points, upper: Upper): Reading {
   if (because !== undefined) return { method, because };
   if ((out.fit.coefficients[1] as number) + out.fit.change <= 0)
     return { method, because: "excess CO2 still falls after its bend" };
+  if (risesBetween(x, y, 0, out.fit.at))
+    return { method, because: `excess CO2 already rises before its bend at ${litres(out.fit.at)}` };
   return withAxisError(points, method, out.fit);
 }
 

@@ -2,6 +2,7 @@
  * What every threshold method reads: bins with a smooth VO2 axis, and how a method answers.
  */
 
+import { fitLine } from "../../kernel/statistics.js";
 import type { BentFit } from "./bent-line.js";
 import type { Bins } from "./bins.js";
 import { type Smooth, smoothInTime } from "./smooth.js";
@@ -135,4 +136,15 @@ export function withAxisError(
     if (Math.abs((points.x[i] as number) - at) < Math.abs((points.x[nearest] as number) - at)) nearest = i;
   const axis = 1.96 * (points.axis.se[nearest] as number);
   return { method, vo2: at, low: at - Math.hypot(at - low, axis), high: at + Math.hypot(high - at, axis), probability };
+}
+
+/** y rises on x between the bounds by more than two standard errors; false where fewer than four points say so. */
+export function risesBetween(x: Float64Array, y: Float64Array, from: number, to: number): boolean {
+  const inside = [...x.keys()].filter((i) => (x[i] as number) > from && (x[i] as number) < to && Number.isFinite(y[i]));
+  if (inside.length < 4) return false;
+  const line = fitLine(
+    inside.map((i) => x[i] as number),
+    inside.map((i) => y[i] as number),
+  );
+  return line.slope > 2 * line.slopeSe;
 }

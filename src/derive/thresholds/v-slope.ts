@@ -26,6 +26,8 @@ import {
 } from "./points.js";
 
 const LEAST_CHANGE = 0.1;
+/** A lower slope surely above this is work above VT1; 1 is the theory, 0.05 what the gain of two analysers may add (own rule). */
+const STEEP = 1.05;
 
 export function vSlope(points: Points, upper: Upper): Reading {
   const method = "V-slope";
@@ -33,25 +35,27 @@ export function vSlope(points: Points, upper: Upper): Reading {
   const out = fitBend(problemOf(channel, upper));
   if ("because" in out) return { method, because: out.because };
   const because = refusal(out.fit, "VCO2 against VO2");
-  if (because !== undefined) return { method, because: steepFromTheStart(channel, upper) ?? because };
+  if (because !== undefined) return { method, because: steepFromTheStart(channel, upper.below) ?? because };
   const lower = out.fit.coefficients[0] as number;
   const steep = lower + out.fit.change;
   if (out.fit.change < LEAST_CHANGE)
     return { method, because: `the slope rises by ${out.fit.change.toFixed(2)} only; ${LEAST_CHANGE} is asked` };
   if (steep < 1) return { method, because: `the upper slope is ${steep.toFixed(2)}; it must be above 1` };
+  const before = steepFromTheStart(channel, out.fit.at);
+  if (before !== undefined) return { method, because: before };
   return withAxisError(points, method, out.fit);
 }
 
-/** The reason to give where VCO2 outruns VO2 over all that was fitted: the bend lies before it. */
-function steepFromTheStart(channel: Channel, upper: Upper): string | undefined {
-  const kept = [...channel.x.keys()].filter((i) => (channel.x[i] as number) < upper.below);
-  if (kept.length < 6) return undefined;
+/** The reason to give where VCO2 outruns VO2 from the start: VT1 lies before what was fitted, and a later bend is not it. */
+function steepFromTheStart(channel: Channel, below: number): string | undefined {
+  const kept = [...channel.x.keys()].filter((i) => (channel.x[i] as number) < below);
+  if (kept.length < 4) return undefined;
   const x = kept.map((i) => channel.x[i] as number);
   const line = fitLine(
     x,
     kept.map((i) => (channel.x[i] as number) * (channel.y[i] as number)),
   );
-  if (line.slope - 2 * line.slopeSe <= 1) return undefined;
+  if (line.slope - 2 * line.slopeSe <= STEEP) return undefined;
   const from = litres(Math.min(...x));
   return `VCO2 already rises by ${line.slope.toFixed(2)} L for each litre of VO2 from ${from}, where the fitted part of the test begins: VT1 may lie at or below it`;
 }

@@ -5,10 +5,18 @@
  * as well between VT1 and VT2 the bend is not VT1's (it may be VT2, or a change of breathing), and nothing is given.
  */
 import type { FormulaInfo } from "../../kernel/formula.js";
-import { fitLine } from "../../kernel/statistics.js";
 import { fitBend } from "./bent-line.js";
 import { broken, NO_UPPER, pointsFrom, steps, vo2Or } from "./check-points.js";
-import { channelOf, type Points, type Reading, refusal, type Upper, withAxisError } from "./points.js";
+import {
+  channelOf,
+  litres,
+  type Points,
+  type Reading,
+  refusal,
+  risesBetween,
+  type Upper,
+  withAxisError,
+} from "./points.js";
 import { problemOf } from "./v-slope.js";
 
 export function ventilatoryEquivalentO2(points: Points, upper: Upper): Reading {
@@ -20,24 +28,11 @@ export function ventilatoryEquivalentO2(points: Points, upper: Upper): Reading {
   if (because !== undefined) return { method, because };
   if (fit.change * fit.at <= (fit.coefficients[1] as number))
     return { method, because: "VE/VO2 stops falling but does not rise" };
-  if (risesToo(points, fit.at, upper.below))
+  if (risesBetween(points.x, points.bins.veVco2, fit.at, upper.below))
     return { method, because: `VE/VCO2 rises together with VE/VO2 above ${fit.at.toFixed(2)} L/min` };
+  if (risesBetween(points.x, points.bins.veVo2, 0, fit.at))
+    return { method, because: `VE/VO2 already rises before its bend at ${litres(fit.at)}` };
   return withAxisError(points, method, fit);
-}
-
-/** VE/VCO2 rises on VO2 between the bounds by more than two standard errors. */
-function risesToo(points: Points, from: number, to: number): boolean {
-  const inside = [...points.x.keys()].filter((i) => {
-    const x = points.x[i] as number;
-    return x > from && x < to && Number.isFinite(points.bins.veVco2[i]);
-  });
-  if (inside.length < 4) return false;
-  const xs = inside.map((i) => points.x[i] as number);
-  const line = fitLine(
-    xs,
-    inside.map((i) => points.bins.veVco2[i] as number),
-  );
-  return line.slope > 2 * line.slopeSe;
 }
 
 const AXIS = steps(1, 0.1, 25);

