@@ -6,9 +6,9 @@ import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import type { NormPosition } from "../kernel/measure.js";
 import { classOf } from "./classes.js";
 import { equations } from "./equations.js";
-import { locate, pointsOf } from "./locate.js";
+import { locate } from "./locate.js";
 import type { Person } from "./person.js";
-import { acrossBands, bandsFor, cell, columnsOf, rowsFor } from "./rows.js";
+import { acrossBands, bandsFor, cell, columnsOf, pointsOf, rowsFor } from "./rows.js";
 
 const BANDED: readonly ReferenceTable["kind"][] = [
   "percentile-table",

@@ -2,18 +2,18 @@
 import { OutOfRange } from "../kernel/formula.js";
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import type { NormPosition } from "../kernel/measure.js";
-import { normalCdf } from "../kernel/normal.js";
 import { groupOf, refusals } from "./applies.js";
 import { classOf } from "./classes.js";
 import { equations } from "./equations.js";
 import { lmsFor } from "./lms-parameters.js";
 import { lmsValue } from "./lms-value.js";
 import { lmsZ } from "./lms-z.js";
-import { type Point, percentileLinear } from "./percentile-linear.js";
+import { percentileLinear } from "./percentile-linear.js";
 import type { Person } from "./person.js";
 import { sumOfTerms } from "./regression.js";
-import { acrossOf, type Band, bandOf, cell, columnsOf } from "./rows.js";
+import { acrossOf, type Band, bandOf, cell, pointsOf } from "./rows.js";
 import { standardScore } from "./standard-score.js";
+import { percentileOf, sideOf } from "./trusted-range.js";
 import * as words from "./words.js";
 
 /** The 5th percentile as lung-function statements print it. */
@@ -32,16 +32,6 @@ export function locate(table: ReferenceTable, person: Person, x: number): NormPo
 }
 
 type Locate = (table: ReferenceTable, person: Person, x: number) => NormPosition;
-
-/** Printed percentiles of a row, rising. */
-export const pointsOf = (table: ReferenceTable, band: Band): readonly Point[] =>
-  columnsOf(table)
-    .flatMap((column): Point[] => {
-      const percentile = /^p(\d+(?:\.\d+)?)$/.exec(column)?.[1];
-      const value = cell(table, band.row, column);
-      return percentile === undefined || value === undefined ? [] : [[Number(percentile), value]];
-    })
-    .sort((a, b) => a[0] - b[0]);
 
 const inBand = (run: (table: ReferenceTable, person: Person, x: number, band: Band) => NormPosition): Locate => {
   return (table, person, x) => {
@@ -198,22 +188,3 @@ const KINDS: Readonly<Record<ReferenceTable["kind"], Locate>> = {
   classes,
   "class-limits": classes,
 };
-
-/** Lowest and highest percentile a distribution is trusted for. */
-export const trustedRange = (table: ReferenceTable): readonly [number, number] => [
-  table.report_percentiles?.[0] ?? 1,
-  table.report_percentiles?.[1] ?? 99,
-];
-
-function percentileOf(table: ReferenceTable, z: number): { readonly percentile?: number } {
-  const percentile = 100 * normalCdf(z);
-  const [low, high] = trustedRange(table);
-  return percentile < low || percentile > high ? {} : { percentile };
-}
-
-function sideOf(table: ReferenceTable, z: number): string | undefined {
-  const percentile = 100 * normalCdf(z);
-  const [low, high] = trustedRange(table);
-  if (percentile < low) return words.belowPercentile(low);
-  return percentile > high ? words.abovePercentile(high) : undefined;
-}

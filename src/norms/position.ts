@@ -5,9 +5,10 @@ import { normalQuantile } from "../kernel/normal.js";
 import { refusals } from "./applies.js";
 import { lmsFor } from "./lms-parameters.js";
 import { lmsValue } from "./lms-value.js";
-import { locate, pointsOf, trustedRange } from "./locate.js";
+import { locate } from "./locate.js";
 import type { Person } from "./person.js";
-import { acrossOf, bandOf, bandsFor, cell } from "./rows.js";
+import { acrossOf, bandOf, bandsFor, cell, pointsOf } from "./rows.js";
+import { trustedRange } from "./trusted-range.js";
 import * as words from "./words.js";
 
 /**

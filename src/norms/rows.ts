@@ -2,6 +2,7 @@
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import { roundTo } from "../kernel/rounding.js";
 import { ageFor } from "./applies.js";
+import type { Point } from "./percentile-linear.js";
 import type { Person } from "./person.js";
 
 export type Row = readonly (number | string | null)[];
@@ -54,3 +55,13 @@ export function acrossOf(
   const whole = roundTo(fact, 0);
   return acrossBands(table).find((band) => whole >= band.from && whole <= band.to);
 }
+
+/** Printed percentiles of a row, rising. */
+export const pointsOf = (table: ReferenceTable, band: Band): readonly Point[] =>
+  columnsOf(table)
+    .flatMap((column): Point[] => {
+      const percentile = /^p(\d+(?:\.\d+)?)$/.exec(column)?.[1];
+      const value = cell(table, band.row, column);
+      return percentile === undefined || value === undefined ? [] : [[Number(percentile), value]];
+    })
+    .sort((a, b) => a[0] - b[0]);

@@ -1,6 +1,7 @@
 /** The stage: which tables a value is held against, second bands near a birthday, editions, listing. */
 import { describe, expect, it } from "vitest";
 import type { ReferenceTable } from "../../src/kernel/generated/reference-table.js";
+import type { Manoeuvre } from "../../src/kernel/generated/session.js";
 import type { Entry, Quantity } from "../../src/kernel/measure.js";
 import { faultsOf } from "../../src/norms/check-table.js";
 import { listTables } from "../../src/norms/list-tables.js";
@@ -123,7 +124,7 @@ describe("lungs", () => {
   const lungs = {
     volumes_at: "BTPS" as const,
     bronchodilator: "before" as const,
-    manoeuvres: [{ fvc_l: 4.6, fev1_l: 3.0, acceptable: true }] as [{ fvc_l: number; fev1_l: number }],
+    manoeuvres: [{ fvc_l: 4.6, fev1_l: 3.0, acceptable: true }] as [Manoeuvre],
   };
   const positions = (id: string, choices = {}) => {
     const visit = visitOf({ lungs }, { sex: "male", ageYears: 40, choices });

@@ -3,9 +3,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { ReferenceTable } from "../../src/kernel/generated/reference-table.js";
 import { lmsFor } from "../../src/norms/lms-parameters.js";
-import { trustedRange } from "../../src/norms/locate.js";
 import { FACTS, type Person } from "../../src/norms/person.js";
 import { neighbourIn, percentileCurve, positionIn } from "../../src/norms/position.js";
+import { trustedRange } from "../../src/norms/trusted-range.js";
 import { builtInTables } from "./built-in-tables.js";
 import { personFor } from "./person-for.js";
 

@@ -4,10 +4,9 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
 import { measureInfo } from "../../src/kernel/measures.js";
 import { faultsOf } from "../../src/norms/check-table.js";
-import { pointsOf } from "../../src/norms/locate.js";
 import type { Person } from "../../src/norms/person.js";
 import { percentileCurve, positionIn } from "../../src/norms/position.js";
-import { acrossBands, bandsFor, cell, columnsOf, rowsFor } from "../../src/norms/rows.js";
+import { acrossBands, bandsFor, cell, columnsOf, pointsOf, rowsFor } from "../../src/norms/rows.js";
 import { builtInTables, builtInTableTexts } from "./built-in-tables.js";
 import { personFor } from "./person-for.js";
 
