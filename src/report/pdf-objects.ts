@@ -52,7 +52,7 @@ export function readPdfObjects(text: string): PdfObjects {
   return { objects, root: from("Root"), info: from("Info"), size: from("Size") };
 }
 
-const PER_STREAM = 400;
+const PER_STREAM = 4000;
 
 /** A PDF 1.5 file of these objects. `id` is 32 hexadecimal digits. */
 export function writePdf({ objects, root, info, size }: PdfObjects, id: string): Uint8Array {
@@ -73,7 +73,7 @@ export function writePdf({ objects, root, info, size }: PdfObjects, id: string):
   };
   const packed = (number: number, dictionary: string, bytes: Uint8Array): void =>
     place(number, () => {
-      const small = pako.deflate(bytes, { level: 3 });
+      const small = pako.deflate(bytes, { level: 6 });
       write(`<<${dictionary}/Filter/FlateDecode/Length ${small.length}>>\nstream\n`);
       write(small);
       write("\nendstream");

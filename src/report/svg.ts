@@ -139,38 +139,65 @@ function tidy(svg: string, figure: Figure): string {
     ids.set(old, known);
     return known;
   };
-  return svg
-    .replace(/^<\?xml[^>]*>\s*|<!DOCTYPE[^>]*>\s*/g, "")
-    .replace(/\bid="(clip\d+)"/g, (_, id: string) => `id="${idOf(id)}"`)
-    .replace(/url\(#(clip\d+)\)/g, (_, id: string) => `url(#${idOf(id)})`)
-    .replace(/ (?:d|transform|[xy][12]?|width|height)="[^"]*"/g, (attribute) =>
-      attribute.replace(/-?\d+\.\d{2,}(?:e-?\d+)?/g, (n) => oneDecimal(n)),
-    )
-    .replace(/ aria-(?:roledescription|label|hidden)="[^"]*"| role="graphics-[^"]*"/g, "")
-    .replace(/ class="[^"]*"/g, "")
-    .replace(/ version="1\.1"| xmlns:xlink="[^"]*"| xmlns="[^"]*"/g, "")
-    .replace(/ font-family="[^"]*"| opacity="1"| pointer-events="none"| stroke-miterlimit="4"/g, "")
-    .replace(/<path d=""[^>]*\/>|<path d="M0,0h[\d.]+v[\d.]+h-?[\d.]+Z"\/>/g, "")
-    .replace(/<g(?: transform="translate\(0,0\)")?>(?:<g\/>|<g><\/g>)*<\/g>|<g\/>/g, "")
-    .replace(/(?:<path transform="[^"]*" d="M[\d.]+,0A[^"]*"[^>]*\/>)+/g, circles)
-    .replace(/ style="[^"]*"/, "")
-    .replace("<svg", '<svg aria-hidden="true" focusable="false"');
+  return (
+    svg
+      .replace(/^<\?xml[^>]*>\s*|<!DOCTYPE[^>]*>\s*/g, "")
+      .replace(/\bid="(clip\d+)"/g, (_, id: string) => `id="${idOf(id)}"`)
+      .replace(/url\(#(clip\d+)\)/g, (_, id: string) => `url(#${idOf(id)})`)
+      .replace(/ (?:d|transform|[xy][12]?|width|height)="[^"]*"/g, (attribute) =>
+        attribute.replace(/-?\d+\.\d{2,}(?:e-?\d+)?/g, (n) => oneDecimal(n)),
+      )
+      // A dot of no length is drawn by browsers as a curve of its own; a tenth of a pixel stays a stroke with a round cap.
+      .replace(/M([\d.-]+,[\d.-]+)Z/g, "M$1h.1")
+      .replace(/ aria-(?:roledescription|label|hidden)="[^"]*"| role="graphics-[^"]*"/g, "")
+      .replace(/ class="[^"]*"/g, "")
+      .replace(/ version="1\.1"| xmlns:xlink="[^"]*"| xmlns="[^"]*"/g, "")
+      .replace(/ font-family="[^"]*"| opacity="1"| pointer-events="none"| stroke-miterlimit="4"/g, "")
+      .replace(/<path d=""[^>]*\/>|<path d="M0,0h[\d.]+v[\d.]+h-?[\d.]+Z"\/>/g, "")
+      .replace(/<g(?: transform="translate\(0,0\)")?>(?:<g\/>|<g><\/g>)*<\/g>|<g\/>/g, "")
+      .replace(/(?:<path transform="[^"]*" d="M[\d.]+,0A[^"]*"[^>]*\/>)+/g, circles)
+      .replace(/ style="[^"]*"/, "")
+      .replace("<svg", '<svg aria-hidden="true" focusable="false"')
+  );
 }
 
-/** A run of round points drawn alike becomes one group of circles: a third of the bytes. */
+/**
+ * Round points as strokes with a round cap. A circle becomes some twenty curves in a PDF; a dot of this kind is one
+ * short line. A filled point is one dot, a run of them one path; a ring or an edged point is a dot on a larger dot.
+ */
 function circles(run: string): string {
   const out: string[] = [];
+  let dots = "";
   let open = "";
-  for (const [, cx, cy, radius, look] of run.matchAll(
+  const flush = (): void => {
+    if (dots !== "") out.push(`<path d="${dots}"${open}/>`);
+    dots = "";
+  };
+  for (const [whole, cx, cy, radius, look = ""] of run.matchAll(
     /<path transform="translate\(([^,]+),([^)]+)\)" d="M([\d.]+),0A[^"]*"([^>]*)\/>/g,
   )) {
-    if (look !== open) {
-      out.push(open === "" ? "" : "</g>", `<g${look}>`);
-      open = look as string;
+    const fill = / fill="([^"]*)"/.exec(look)?.[1];
+    const stroke = / stroke="([^"]*)"/.exec(look)?.[1];
+    const edge = stroke === undefined ? 0 : Number(/ stroke-width="([^"]*)"/.exec(look)?.[1] ?? 1);
+    const at = `M${cx},${cy}h.1`;
+    const dot = (colour: string, width: number): string =>
+      ` stroke="${colour}" stroke-width="${oneDecimal(String(width))}"`;
+    if (fill === undefined || fill === "none" || /dasharray|opacity/.test(look)) {
+      flush();
+      out.push(whole as string);
+    } else if (stroke === undefined) {
+      const style = dot(fill, 2 * Number(radius));
+      if (style !== open) flush();
+      open = style;
+      dots += at;
+    } else {
+      flush();
+      out.push(`<path d="${at}"${dot(stroke, 2 * Number(radius) + edge)}/>`);
+      out.push(`<path d="${at}"${dot(fill, 2 * Number(radius) - edge)}/>`);
     }
-    out.push(`<circle cx="${cx}" cy="${cy}" r="${radius}"/>`);
   }
-  return `${out.join("")}</g>`;
+  flush();
+  return `<g stroke-linecap="round">${out.join("")}</g>`;
 }
 
 const oneDecimal = (text: string): string => String(Math.round(Number(text) * 10) / 10).replace(/^-0$/, "0");
