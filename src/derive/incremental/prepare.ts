@@ -59,6 +59,7 @@ export function prepareOrSay(visit: Visit): Preparation {
   const excluded = new Uint8Array(samples.n);
   const list: Excluded[] = [];
   timeFaults(samples.time, excluded, list);
+  if (excluded.every((rule) => rule !== 0)) return { because: "no row of the series has a time" };
   const { intervalS, startS } = rhythm(samples.time, excluded);
   const breathByBreath = samples.timed && intervalS < 5 && samples.n > 20;
   const notes = [...samples.notes];
