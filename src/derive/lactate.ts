@@ -3,6 +3,7 @@ import type { Cell, Column } from "../kernel/measure.js";
 import type { MeasureId } from "../kernel/measures.js";
 import type { Notebook, Ref } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
+import * as proRata from "./incremental/peak-load.js";
 import type { Point } from "./lactate/curve.js";
 import * as spread from "./lactate/definition-spread.js";
 import { everyDefinition } from "./lactate/definitions.js";
@@ -75,14 +76,7 @@ function writeSteps(book: Notebook, test: StepTest, visit: Visit): void {
   const from =
     visit.session.lactate?.steps === undefined ? (visit.session.lactate?.series ?? "") : `${visit.file} lactate.steps`;
   const origin: Ref[] = [{ name: "from", value: from, unit: "" }];
-  book.table(
-    "lactate_steps",
-    columns,
-    rows,
-    { id: "lactate-steps", revision: 1 },
-    origin,
-    test.notes.join("; ") || undefined,
-  );
+  book.table("lactate_steps", columns, rows, proRata.info, origin, test.notes.join("; ") || undefined);
   const highest = test.steps.reduce<number | undefined>(
     (top, s) => (s.lactate !== undefined && (top === undefined || s.lactate > top) ? s.lactate : top),
     undefined,
@@ -109,7 +103,7 @@ function writeDefinitions(book: Notebook, test: StepTest, found: ReturnType<type
   });
   const loads = found.flatMap(({ outcome }) => (outcome.because === undefined ? [outcome.value] : []));
   const inputs: Ref[] = [{ name: "definitions given", value: `${loads.length} of ${found.length}`, unit: "" }];
-  book.table("lactate_definitions", columns, rows, { id: "lactate-definitions", revision: 1 }, inputs);
+  book.table("lactate_definitions", columns, rows, spread.info, inputs);
   if (loads.length < 2) book.withhold("lactate_definition_spread", "fewer than two definitions gave a threshold");
   else
     book.found("lactate_definition_spread", spread.definitionSpread(loads), spread.info, inputs, {

@@ -82,7 +82,7 @@ function writeBouts(book: Notebook, bouts: readonly critical.Bout[], power: bool
       : { key: "speed_km_h", title: "Speed", unit: "km/h", decimals: 2 },
   ];
   const rows = [...bouts].sort((a, b) => a.time - b.time).map((b): Cell[] => [b.time, power ? b.rate : b.rate * 3.6]);
-  book.table("critical_power_bouts", columns, rows, { id: "critical-power-bouts", revision: 1 }, [
+  book.table("critical_power_bouts", columns, rows, critical.info, [
     { name: "from", value: `${visit.file} critical_power.bouts`, unit: "" },
   ]);
 }

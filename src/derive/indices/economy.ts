@@ -13,7 +13,8 @@ import * as energy from "./energy-cost-of-running.js";
 import * as fatmax from "./fatmax.js";
 import * as cost from "./oxygen-cost-of-running.js";
 import { writeSpeedAtVo2max } from "./speed-definitions.js";
-import { SHORTEST_S, type SteadyStage, steadyStages } from "./steady-stages.js";
+import { SHORTEST_S, info as steadyInfo } from "./steady-stage.js";
+import { type SteadyStage, steadyStages } from "./steady-stages.js";
 
 const STAGES: readonly Column[] = [
   { key: "stage", title: "Stage" },
@@ -61,9 +62,7 @@ export function economy(book: Notebook, visit: Visit): void {
       s.because ?? null,
     ];
   });
-  book.table("economy_stages", STAGES, rows, { id: "steady-stages", revision: 1 }, [
-    { name: "mean over the last", value: 120, unit: "s" },
-  ]);
+  book.table("economy_stages", STAGES, rows, steadyInfo, [{ name: "mean over the last", value: 120, unit: "s" }]);
   const long = steady.filter((s) => s.lengthS >= ECONOMY_S - 1);
   if (long.length === 0) {
     const because = `no complete stage of ${ECONOMY_S / 60} min or more is steady (RER below 1.00, below the second threshold)`;

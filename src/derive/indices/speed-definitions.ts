@@ -3,9 +3,9 @@ import type { Cell, Column } from "../../kernel/measure.js";
 import type { Notebook, Ref } from "../../kernel/notebook.js";
 import type { Visit } from "../../kernel/visit.js";
 import { attempt, type Outcome } from "../found-or-withheld.js";
+import * as proRata from "../incremental/peak-load.js";
 import { readTable } from "./read-table.js";
 import * as speed from "./speed-at-vo2max.js";
-import * as proRata from "./speed-pro-rata.js";
 import type { SteadyStage } from "./steady-stages.js";
 
 const COLUMNS: readonly Column[] = [
@@ -80,9 +80,10 @@ function stageSpeeds(book: Notebook): { "completed-stage": Outcome<number>; "pro
       "completed-stage": { value: done },
       "pro-rata": { because: "the time spent in the last stage is not known" },
     };
-  const step = (last.number("speed_km_h") ?? done) - done;
   return {
     "completed-stage": { value: done },
-    "pro-rata": attempt(() => proRata.speedProRata(done, step, to - from, stageTo - stageFrom)),
+    "pro-rata": attempt(() =>
+      proRata.peakLoad(done, last.number("speed_km_h") ?? done, to - from, stageTo - stageFrom),
+    ),
   };
 }

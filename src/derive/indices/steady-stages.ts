@@ -8,6 +8,7 @@ import type { Notebook } from "../../kernel/notebook.js";
 import { mean } from "../../kernel/statistics.js";
 import type { Visit } from "../../kernel/visit.js";
 import { numbersOf, type Row, readTable } from "./read-table.js";
+import { whyNotSteady } from "./steady-stage.js";
 
 export interface SteadyStage {
   readonly name: string;
@@ -22,7 +23,6 @@ export interface SteadyStage {
   /** Why it is not used, or undefined when it is steady. */
   readonly because: string | undefined;
 }
-export const SHORTEST_S = 180;
 const MEAN_S = 120;
 
 export function steadyStages(book: Notebook, visit: Visit): readonly SteadyStage[] {
@@ -80,9 +80,5 @@ function fromLactate(book: Notebook, visit: Visit): SteadyStage[] {
 }
 
 function unsteady(book: Notebook, lengthS: number, vo2: number, vco2: number, complete: boolean): string | undefined {
-  if (!complete) return "not completed";
-  if (lengthS < SHORTEST_S - 1) return `shorter than ${SHORTEST_S / 60} min`;
-  if (vco2 / vo2 >= 1) return "RER 1.00 or above";
-  const second = book.value("vt2_vo2" as MeasureId);
-  return second !== undefined && vo2 > second ? "above the second threshold" : undefined;
+  return whyNotSteady({ lengthS, vo2, vco2, complete, secondThreshold: book.value("vt2_vo2" as MeasureId) });
 }

@@ -7,6 +7,7 @@ import * as reserve from "./breathing-reserve.js";
 import * as mvv from "./mvv-from-fev1.js";
 import * as oues from "./oxygen-uptake-efficiency-slope.js";
 import { numbersOf, type Row } from "./read-table.js";
+import * as nadir from "./ventilation-vco2-lowest.js";
 import * as sun from "./ventilation-vco2-lowest-sun.js";
 import * as slope from "./ventilation-vco2-slope.js";
 import * as habedank from "./ventilation-vco2-slope-habedank.js";
@@ -82,19 +83,10 @@ function upTo(bins: readonly Row[], vo2: number): readonly Row[] {
   return bins;
 }
 
-/** The lowest mean of four neighbouring bins (one minute), so that one odd bin is not taken for the nadir. */
 function lowest(book: Notebook, bins: readonly Row[]): void {
   const [vco2 = [], ve = []] = numbersOf(bins, "vco2_l_min", "ventilation_l_min");
-  let best: number | undefined;
-  for (let i = 0; i + 4 <= ve.length; i++) {
-    const total = (xs: readonly number[]) => xs.slice(i, i + 4).reduce((sum, x) => sum + x, 0);
-    const ratio = total(ve) / total(vco2);
-    if (best === undefined || ratio < best) best = ratio;
-  }
-  const inputs = [{ name: "window", value: 60, unit: "s" }];
-  if (best === undefined)
-    book.withhold("ventilation_vco2_lowest", "fewer than four fifteen-second means hold ventilation and VCO2");
-  else book.found("ventilation_vco2_lowest", best, { id: "ventilation-vco2-lowest", revision: 1 }, inputs);
+  const inputs = [{ name: "fifteen-second means", value: ve.length, unit: "" }];
+  foundOrWithheld(book, "ventilation_vco2_lowest", nadir.info, inputs, () => nadir.ventilationVco2Lowest(ve, vco2));
 }
 
 function breathingReserve(book: Notebook): void {

@@ -27,7 +27,8 @@ export const info: FormulaInfo<[readonly Point[], number], number> = {
   source: {
     authors: "Sjödin B, Jacobs I; Heck H and others",
     year: "1981, 1985",
-    title: "Onset of blood lactate accumulation and marathon running performance; Justification of the 4-mmol/l lactate threshold",
+    title:
+      "Onset of blood lactate accumulation and marathon running performance; Justification of the 4-mmol/l lactate threshold",
     journal: "Int J Sports Med 2:23–26; 6:117–130",
     where: "definition",
     verified: "memory",

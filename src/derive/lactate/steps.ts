@@ -2,6 +2,7 @@
 import type { LactateStep } from "../../kernel/generated/session.js";
 import type { Channel } from "../../kernel/series.js";
 import type { Visit } from "../../kernel/visit.js";
+import { peakLoad } from "../incremental/peak-load.js";
 
 export interface Step {
   /** W or km/h, by the test's axis; pro rata when the last step was cut short. */
@@ -50,7 +51,7 @@ export function stepTest(visit: Visit): StepTest | string {
     const cut = i === rows.length - 1 && whole !== undefined && row.duration_s !== undefined && row.duration_s < whole;
     if (cut && before !== undefined)
       notes.push(`the last step lasted ${row.duration_s} of ${whole} s: its load is taken pro rata`);
-    const load = cut && before !== undefined ? before + ((now - before) * (row.duration_s ?? 0)) / whole : now;
+    const load = cut && before !== undefined ? peakLoad(before, now, row.duration_s ?? 0, whole) : now;
     return { load, lactate: row.lactate_mmol_l, heartRate: row.heart_rate_bpm, vo2: row.vo2_l_min, rpe: row.rpe };
   });
   const failed = steps.filter((s) => s.lactate === undefined).length;
