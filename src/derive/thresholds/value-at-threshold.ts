@@ -30,19 +30,27 @@ export function smoothCourse(time: Float64Array, channel: Float64Array): (moment
     Float64Array.from(kept, (i) => channel[i] as number),
     60,
   );
-  return (moment) => readAt(t, value, moment);
+  return (moment) => readAt(t, value, moment, WIDEST_GAP_S);
 }
 
-/** Straight line between neighbours; undefined outside the first and last time. */
-export function readAt(time: ArrayLike<number>, values: ArrayLike<number>, moment: number): number | undefined {
+/** No course is drawn across a longer gap in it, s. */
+const WIDEST_GAP_S = 60;
+
+/** Straight line between neighbours; undefined outside the first and last time and in gaps longer than `widestS`. */
+export function readAt(
+  time: ArrayLike<number>,
+  values: ArrayLike<number>,
+  moment: number,
+  widestS = Number.POSITIVE_INFINITY,
+): number | undefined {
   for (let i = 1; i < time.length; i++) {
     const from = time[i - 1] as number;
     const to = time[i] as number;
     if (from <= moment && moment <= to)
-      return (
-        (values[i - 1] as number) +
-        ((moment - from) / (to - from)) * ((values[i] as number) - (values[i - 1] as number))
-      );
+      return to - from > widestS
+        ? undefined
+        : (values[i - 1] as number) +
+            ((moment - from) / (to - from)) * ((values[i] as number) - (values[i - 1] as number));
   }
   return undefined;
 }

@@ -18,6 +18,7 @@ export const LEAST_RISE = 0.15;
 export function ventilationOnCo2(points: Points, above: number): Reading {
   const method = "VE on VCO2";
   const channel = channelOf(points, points.bins.veVco2);
+  if (channel.x.length === 0) return { method, because: "ventilation was not recorded" };
   const y = channel.x.map((x, i) => x * (points.bins.rer[channel.index[i] as number] as number));
   const inVo2 = (vco2: number) => readAcross(y, channel.x, vco2);
   const out = fitBend({

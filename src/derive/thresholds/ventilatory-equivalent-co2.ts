@@ -11,6 +11,7 @@ import { LEAST_RISE } from "./ventilation-on-co2.js";
 export function ventilatoryEquivalentCo2(points: Points, above: number): Reading {
   const method = "VE/VCO2";
   const { x, y, weight, one, inverse } = channelOf(points, points.bins.veVco2);
+  if (x.length === 0) return { method, because: "ventilation was not recorded" };
   const out = fitBend({ x, y, weight, terms: [one, inverse], bent: hyperbolicBend, sign: 1, side: SIDE, above });
   if ("because" in out) return { method, because: out.because };
   const because = refusal(out.fit, "VE/VCO2");

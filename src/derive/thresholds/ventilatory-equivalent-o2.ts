@@ -21,6 +21,7 @@ import { problemOf } from "./v-slope.js";
 
 export function ventilatoryEquivalentO2(points: Points, upper: Upper): Reading {
   const method = "VE/VO2";
+  if (!points.bins.veVo2.some(Number.isFinite)) return { method, because: "ventilation was not recorded" };
   const out = fitBend(problemOf(channelOf(points, points.bins.veVo2), upper));
   if ("because" in out) return { method, because: out.because };
   const { fit } = out;

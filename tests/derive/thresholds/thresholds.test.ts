@@ -1,8 +1,10 @@
 /** Thresholds of generated tests with known truth, through the whole derivation; and what must be withheld. */
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { derive } from "../../../src/derive/derive.js";
 import type { Entry } from "../../../src/kernel/measure.js";
 import { generateTest } from "../../generator/breaths.js";
+import { chance } from "../../generator/random.js";
 import { NO_FAULTS, NOISE, type Recipe, recipe, USUAL_FAULTS } from "../../generator/recipe.js";
 import { type VisitParts, visitOfTest } from "../../generator/visit.js";
 import { because, quantity, table } from "../visit-of.js";
@@ -69,10 +71,26 @@ describe("what is withheld", () => {
     const { entries } = run(recipe(5, { faults: { ...USUAL_FAULTS, dead: [{ channel: "vco2", fromS }] } }));
     expect(because(entries, "vt1_vo2")).toMatch(/missing in \d+ of \d+/);
   });
+  it("is what rests on ventilation when the flow sensor is dead", () => {
+    const { truth, entries } = run(clean(1, { mode: "cycle" }), {
+      without: ["ventilation_l_min", "peto2_mmhg", "petco2_mmhg"],
+    });
+    holds(entries, "vt1_vo2", truth.vt1?.vo2 as number);
+    expect(because(entries, "vt2_vo2")).toMatch(/ventilation was not recorded/);
+  });
   it("is only the heart rate when the strap fails", () => {
     const { entries } = run(clean(1, { mode: "cycle" }), { without: ["heart_rate_bpm"] });
     expect(quantity(entries, "vt1_vo2")).toBeDefined();
     expect(because(entries, "vt1_heart_rate")).toMatch(/heart rate was not recorded/);
+  });
+  it("is the heart rate where the strap failed for minutes around the threshold", () => {
+    const r = clean(1, { mode: "cycle" });
+    const test = generateTest(r);
+    const at = test.truth.vt1?.timeS as number;
+    const rows = test.rows.map((row) => (Math.abs(row.time - at) < 100 ? { ...row, hr: 0 } : row));
+    const entries = derive(visitOfTest({ ...test, rows }));
+    expect(because(entries, "vt1_heart_rate")).toMatch(/not recorded there/);
+    expect(quantity(entries, "vt2_heart_rate")).toBeDefined();
   });
   it("is VT2 of a test stopped before it", () => {
     let invented = 0;
@@ -164,6 +182,28 @@ describe("laws", () => {
       width({ ...base, noise: { ...NOISE, vo2Sd: 0.02 } }),
     );
   });
+});
+
+it("answers any rubbish with a value inside the test or a reason, never NaN", () => {
+  const test = generateTest(clean(2));
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 10_000 }), fc.constantFrom(0.02, 0.3, 0.9), (seed, share) => {
+      const c = chance(seed);
+      const rubbish = () => c.pick([0, Number.NaN, 1e6, -5, 3.1, c.uniform() * 5]);
+      const rows = test.rows.map((row) =>
+        c.happens(share)
+          ? { ...row, vo2: rubbish(), vco2: rubbish(), ve: rubbish() * 30, petco2: rubbish() * 10, hr: rubbish() * 40 }
+          : row,
+      );
+      const entries = derive(visitOfTest({ ...test, rows }));
+      for (const name of ["vt1_vo2", "vt2_vo2"]) {
+        const found = quantity(entries, name);
+        if (found === undefined) expect(because(entries, name)?.length).toBeGreaterThan(10);
+        else for (const x of [found.value, found.error?.low, found.error?.high]) expect(Number.isFinite(x)).toBe(true);
+      }
+    }),
+    { numRuns: 40 },
+  );
 });
 
 it("keep the practitioner's reading beside the computed one", () => {
