@@ -80,7 +80,8 @@ export function converted(
     return blank(xs.length);
   }
   const ambient = from.condition === "ambient";
-  const own = input.series.channels.gas_temperature_c;
+  // Ambient air is at the temperature its humidity was read at; a meter's thermometer belongs to expired gas.
+  const own = ambient ? undefined : input.series.channels.gas_temperature_c;
   const humidity = input.room?.humidity_pct === undefined ? Number.NaN : input.room.humidity_pct / 100;
   const still = ambient ? input.room?.temperature_c : input.gasTemperatureC;
   const needsTemperature = from.condition !== "BTPS" && from.condition !== "STPD";
