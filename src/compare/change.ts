@@ -7,10 +7,11 @@
 import type { Change } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { roundTo, toDecimals } from "../kernel/rounding.js";
+import { attempt } from "./attempt.js";
 import { comparability } from "./comparable.js";
 import { type Chances, chances } from "./error/chances.js";
 import { changeInterval } from "./error/change-interval.js";
-import { attempt, type ErrorModel, errorModelFor } from "./error-model.js";
+import { type ErrorModel, errorModelFor } from "./error-model.js";
 import type { Known } from "./known.js";
 import { quantityOf } from "./lookup.js";
 import { averagingNote, expectedGainNote, learningNote, referenceNote, regressionNote } from "./notes.js";
@@ -49,7 +50,7 @@ export function changeBetween(id: string, measure: string, before: Pooled, now: 
   } as const;
   if (differs.length > 0) return { ...base, verdict: "not comparable", because: notComparable(facts, differs) };
 
-  const model = errorModelFor({ id: measure, unit: now.unit }, now.visit, known);
+  const model = errorModelFor(now, now.visit, known);
   const weighed = model && attempt(() => weigh(before, now, model, known));
   if (model === undefined || weighed === undefined)
     return { ...base, verdict: "error not known", because: errorNotKnown(facts) };

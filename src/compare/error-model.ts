@@ -5,16 +5,17 @@
  * Ten pairs of its own make a laboratory's error usable (common practice); with three to nine it is used only where
  * nothing is published. Among published tables the one with most degrees of freedom is taken.
  */
-import { OutOfRange } from "../kernel/formula.js";
-import type { TypicalErrorRow, TypicalErrorScope, TypicalErrorTable } from "../kernel/generated/typical-error.js";
+import type { MeasurementError } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { toDecimals } from "../kernel/rounding.js";
 import { sampleSd } from "../kernel/statistics.js";
+import { attempt } from "./attempt.js";
 import { intraclassConsistency } from "./error/intraclass-consistency.js";
 import { typicalError } from "./error/typical-error.js";
-import { logError, logErrorOfPercent, percentOfLogError } from "./error/typical-error-percent.js";
+import { logError, percentOfLogError } from "./error/typical-error-percent.js";
 import type { Known, RetestSet, Spread } from "./known.js";
+import { publishedError } from "./published-error.js";
 
 export interface ErrorModel {
   /** log: the error is a share of the value, and computing is done on natural logarithms. */
@@ -70,15 +71,34 @@ const ownSet = (
     .filter((set) => set.measure === id && set.pairs.length >= FEWEST_PAIRS && agrees(set, visit.conditions))
     .sort((a, b) => b.pairs.length - a.pairs.length)[0];
 
+/** What a measure is to its error: id, unit, and the error that was recorded with the value. */
+export interface Measured {
+  readonly measure: string;
+  readonly unit: string;
+  readonly error?: MeasurementError;
+}
+
 export function errorModelFor(
-  measure: { readonly id: string; readonly unit: string },
+  measured: Measured,
   visit: Pick<Results, "sex" | "ageYears" | "conditions">,
   known: Pick<Known, "laboratoryRetests" | "publishedErrors">,
 ): ErrorModel | undefined {
-  const own = ownSet(measure.id, visit, known) ?? ownSet(SAME_TEST[measure.id] ?? "", visit, known);
-  const fromOwn = own && attempt(() => laboratoryError(own, measure));
+  const id = measured.measure;
+  const own = ownSet(id, visit, known) ?? ownSet(SAME_TEST[id] ?? "", visit, known);
+  const fromOwn = own && attempt(() => laboratoryError(own, measured));
   if (own && fromOwn && own.pairs.length >= ENOUGH_PAIRS) return fromOwn;
-  return publishedError(measure.id, visit, known.publishedErrors) ?? fromOwn;
+  return precisionStudy(measured.error) ?? publishedError(id, visit, known.publishedErrors) ?? fromOwn;
+}
+
+/**
+ * The laboratory's own precision study, where it was recorded with the value (densitometry). Its degrees of freedom are not
+ * recorded, so the error is taken as known. Other errors recorded with a value are those of an equation, not of a retest.
+ */
+function precisionStudy(error: MeasurementError | undefined): ErrorModel | undefined {
+  const typical = error?.typical;
+  if (error === undefined || typical === undefined || !error.from.startsWith("the laboratory's own precision study"))
+    return undefined;
+  return { scale: "raw", errorAt: () => typical, df: Number.POSITIVE_INFINITY, from: error.from };
 }
 
 const agrees = (set: RetestSet, conditions: Results["conditions"]): boolean =>
@@ -86,9 +106,9 @@ const agrees = (set: RetestSet, conditions: Results["conditions"]): boolean =>
     ([name, word]) => conditions[name] === undefined || conditions[name] === word,
   );
 
-function laboratoryError(set: RetestSet, measure: { readonly id: string; readonly unit: string }): ErrorModel {
-  const other = set.measure !== measure.id;
-  const log = growsWithValue(measure.unit, measure.id) && set.pairs.flat().every((value) => value > 0);
+function laboratoryError(set: RetestSet, measured: Measured): ErrorModel {
+  const other = set.measure !== measured.measure;
+  const log = growsWithValue(measured.unit, measured.measure) && set.pairs.flat().every((value) => value > 0);
   const error = log ? logError(set.pairs) : typicalError(set.pairs);
   const n = set.pairs.length;
   const size = log ? `, CV ${toDecimals(percentOfLogError(error), 1)} %` : "";
@@ -111,59 +131,4 @@ function laboratoryError(set: RetestSet, measure: { readonly id: string; readonl
           },
         }),
   };
-}
-
-function publishedError(
-  measure: string,
-  visit: Pick<Results, "sex" | "ageYears" | "conditions">,
-  tables: readonly TypicalErrorTable[],
-): ErrorModel | undefined {
-  const rows = tables
-    .filter((table) => covers(table.applies, visit))
-    .flatMap((table) => table.rows.filter((row) => covers(row.applies ?? {}, visit)).map((row) => ({ table, row })))
-    .filter(({ row }) => row.measures.includes(measure))
-    .sort((a, b) => degrees(b.row) - degrees(a.row));
-  const best = rows[0];
-  return best && modelOf(best.table, best.row);
-}
-
-const degrees = (row: TypicalErrorRow): number => (row.df === "known" ? Number.POSITIVE_INFINITY : row.df);
-
-/** Whether a table's limits take this visit in. A mode that was not recorded is not taken in. */
-function covers(scope: TypicalErrorScope, visit: Pick<Results, "sex" | "ageYears" | "conditions">): boolean {
-  const mode = visit.conditions.mode;
-  if (scope.mode && (mode === undefined || !scope.mode.includes(mode))) return false;
-  if (scope.sex && !scope.sex.includes(visit.sex)) return false;
-  const [low, high] = scope.age_years ?? [0, Number.POSITIVE_INFINITY];
-  return visit.ageYears >= (low as number) && visit.ageYears < (high as number) + 1;
-}
-
-/** The model a printed row stands for. */
-export function modelOf(table: TypicalErrorTable, row: TypicalErrorRow): ErrorModel {
-  const { value = 0, intercept = 0, slope = 0 } = row;
-  const size =
-    row.statistic === "percent" ? `CV ${value} %` : row.statistic === "unit" ? `${value} ${row.unit}` : "by value";
-  const people = table.n === undefined ? `${table.studies ?? "several"} studies` : `n ${table.n}`;
-  const days = table.days_between === undefined ? "days between tests not stated" : `${table.days_between} days apart`;
-  const memory = table.verified === "memory" ? "; from memory, to be checked against the source" : "";
-  const { authors, year, journal } = table.source;
-  return {
-    scale: row.statistic === "percent" ? "log" : "raw",
-    errorAt:
-      row.statistic === "uptake-line"
-        ? (at) => Math.exp(intercept + slope * at)
-        : () => (row.statistic === "percent" ? logErrorOfPercent(value) : value),
-    df: degrees(row),
-    from: `${size}, ${people}, ${days}: ${authors}${year === null ? "" : ` ${year}`}${journal ? `, ${journal}` : ""}${memory}`,
-  };
-}
-
-/** undefined where a formula refuses its input. */
-export function attempt<T>(run: () => T): T | undefined {
-  try {
-    return run();
-  } catch (error) {
-    if (error instanceof OutOfRange) return undefined;
-    throw error;
-  }
 }

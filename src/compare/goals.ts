@@ -8,9 +8,10 @@
 import type { Judgement } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { toDecimals } from "../kernel/rounding.js";
+import { attempt } from "./attempt.js";
 import { comparability } from "./comparable.js";
 import { chanceOfReaching } from "./error/chance-of-reaching.js";
-import { attempt, errorModelFor } from "./error-model.js";
+import { errorModelFor } from "./error-model.js";
 import type { Known, Target } from "./known.js";
 import { anchorOf, daysBetween, type Occasion, pooled } from "./occasions.js";
 
@@ -42,7 +43,7 @@ export function progress(
     because: `${aim} ${why}`,
   });
 
-  const model = errorModelFor({ id: measure, unit: is.unit }, is.visit, known);
+  const model = errorModelFor(is, is.visit, known);
   if (!model) return judge("cannot tell yet", "How much this measure varies between tests is not known here.");
   const log = model.scale === "log";
   const into = (x: number) => (log ? Math.log(x) : x);

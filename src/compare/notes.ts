@@ -1,9 +1,10 @@
 /** Sentences that belong beside a change: regression to the mean, and what training is reported to give. */
 import type { Quantity, Section } from "../kernel/measure.js";
 import { toDecimals } from "../kernel/rounding.js";
+import { attempt } from "./attempt.js";
 import { expectedDrift } from "./error/regression-to-the-mean.js";
 import { testsNeeded } from "./error/tests-needed.js";
-import { attempt, type ErrorModel } from "./error-model.js";
+import type { ErrorModel } from "./error-model.js";
 import type { Spread } from "./known.js";
 
 const EXTREME = 1.5; // standard deviations from the group's mean (common practice)

@@ -2,6 +2,7 @@
  * Occasions: visits that stand for one point in time. Tests repeated within days, without training between them, are
  * averaged, because two tests on each side shrink the error of a change by √2.
  */
+import type { MeasurementError } from "../kernel/measure.js";
 import { catalogue } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { roundTo } from "../kernel/rounding.js";
@@ -48,6 +49,8 @@ export interface Pooled {
   readonly unit: string;
   readonly decimals: number;
   readonly tests: number;
+  /** The error recorded with the value of `visit`. */
+  readonly error?: MeasurementError;
   /** The visit whose conditions stand for the occasion: the last that holds the measure. */
   readonly visit: Results;
 }
@@ -62,5 +65,13 @@ export function pooled(occasion: Occasion, id: string): Pooled | undefined {
   const values = alike.map((other) => quantityOf(other, id)?.value as number);
   const decimals = catalogue[id as keyof typeof catalogue]?.decimals ?? entry.decimals;
   const value = roundTo(values.reduce((sum, x) => sum + x, 0) / values.length, decimals);
-  return { measure: id, value, unit: entry.unit, decimals, tests: values.length, visit };
+  return {
+    measure: id,
+    value,
+    unit: entry.unit,
+    decimals,
+    tests: values.length,
+    visit,
+    ...(entry.error ? { error: entry.error } : {}),
+  };
 }

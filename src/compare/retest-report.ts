@@ -4,6 +4,7 @@
  */
 import { toDecimals } from "../kernel/rounding.js";
 import { mean, median, sampleSd } from "../kernel/statistics.js";
+import { attempt } from "./attempt.js";
 import { detectableChange } from "./error/detectable-change.js";
 import { detectableChangePercent, type UpDown } from "./error/detectable-change-percent.js";
 import { type Correlation, intraclassAgreement } from "./error/intraclass-agreement.js";
@@ -17,7 +18,6 @@ import { rootMeanSquareSd } from "./error/root-mean-square-sd.js";
 import { typicalError } from "./error/typical-error.js";
 import { type Limits, typicalErrorLimits } from "./error/typical-error-limits.js";
 import { typicalErrorPercent } from "./error/typical-error-percent.js";
-import { attempt } from "./error-model.js";
 
 export interface RetestReport {
   readonly n: number;

@@ -5,9 +5,10 @@
 import type { Cell, Column, Table } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { roundTo } from "../kernel/rounding.js";
+import { attempt } from "./attempt.js";
 import { comparability } from "./comparable.js";
 import { singleScoreInterval } from "./error/single-score-interval.js";
-import { attempt, type ErrorModel, errorModelFor } from "./error-model.js";
+import { type ErrorModel, errorModelFor } from "./error-model.js";
 import type { Known } from "./known.js";
 import { daysBetween, type Occasion, type Pooled, pooled } from "./occasions.js";
 
@@ -24,7 +25,7 @@ export function trendOf(
   const last = points.at(-1);
   if (points.length < LEAST_OCCASIONS || !first || !last) return undefined;
   const { unit, decimals } = last;
-  const model = errorModelFor({ id: measure, unit }, last.visit, known);
+  const model = errorModelFor(last, last.visit, known);
   const best = bestOf(points, measureInfo(measure)?.better, last);
   const columns: Column[] = [
     { key: "date", title: "Visit" },

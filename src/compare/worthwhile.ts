@@ -2,8 +2,9 @@
  * The smallest worthwhile change for a client: their own first, else a fifth of the spread between people, named.
  */
 import { toDecimals } from "../kernel/rounding.js";
+import { attempt } from "./attempt.js";
 import { worthwhileChange } from "./error/worthwhile-change.js";
-import { attempt, type ErrorModel } from "./error-model.js";
+import type { ErrorModel } from "./error-model.js";
 import type { Known, Spread } from "./known.js";
 
 export interface Worthwhile {

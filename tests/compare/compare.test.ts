@@ -1,4 +1,5 @@
 /** One change from gate to sentence: numbers by hand, verdicts, and what is said where something is missing. */
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { compare } from "../../src/compare/compare.js";
 import { type Known, knownOf } from "../../src/compare/known.js";
@@ -169,6 +170,26 @@ describe("the laboratory's own error", () => {
     expect(change.errorFrom).toMatch(/^laboratory retests of peak oxygen uptake, 12 pairs/);
     // The spread between those people is in L/min and says nothing about mL/kg/min.
     expect(change.worthwhileFrom).toContain("SD 7.9");
+  });
+  it("may be a precision study recorded with the value, but never the error of an equation", () => {
+    const error = (from: string) => ({ error: { typical: 0.3, from } });
+    const now = (from: string) =>
+      changeOf(
+        compare(
+          visit(RETEST, [quantity("fat_mass", 18, error(from))], { purpose: "retest" }),
+          [visit(BASE, [quantity("fat_mass", 20)])],
+          tablesKnown,
+        ),
+        "change_fat_mass",
+      );
+    const own = "the laboratory's own precision study: 30 adults scanned twice (invented)";
+    expect(readFileSync("src/derive/composition/write-dxa.ts", "utf8")).toContain(
+      "the laboratory's own precision study",
+    );
+    expect(now(own).errorFrom).toBe(own);
+    // By hand: 1.96 · √2 · 0.3 = 0.83 kg.
+    expect(now(own).detectable).toBeCloseTo(0.83154, 5);
+    expect(now("standard error of the equation").errorFrom).toContain("A ceiling, not this laboratory's own precision");
   });
   it("is not carried to another kind of exercise", () => {
     expect(from(12, { conditions: { mode: "treadmill" } })).toContain("39 studies");

@@ -2,7 +2,8 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { describe, expect, it } from "vitest";
-import { errorModelFor, modelOf } from "../../src/compare/error-model.js";
+import { errorModelFor } from "../../src/compare/error-model.js";
+import { modelOf } from "../../src/compare/published-error.js";
 import { measureInfo } from "../../src/kernel/measures.js";
 import { nothingKnown, publishedErrors, visit } from "./visits.js";
 
@@ -40,7 +41,7 @@ describe("published errors", () => {
             conditions: { mode: table.applies.mode?.[0] ?? "cycle" },
           };
           const unit = measureInfo(check.measure)?.unit ?? table.rows[0].unit ?? "";
-          const model = errorModelFor({ id: check.measure, unit }, person, {
+          const model = errorModelFor({ measure: check.measure, unit }, person, {
             ...nothingKnown,
             publishedErrors: [table],
           });
@@ -53,7 +54,7 @@ describe("published errors", () => {
   it("are refused for people and modes they do not cover", () => {
     const ask = (more: object) =>
       errorModelFor(
-        { id: "vo2_peak", unit: "L/min" },
+        { measure: "vo2_peak", unit: "L/min" },
         { ...visit("2026-03-02", []), ...more },
         { ...nothingKnown, publishedErrors },
       )?.from;
@@ -67,7 +68,7 @@ describe("published errors", () => {
   });
 
   it("say so where they are from memory", () => {
-    const model = errorModelFor({ id: "fat_mass", unit: "kg" }, visit("2026-03-02", []), {
+    const model = errorModelFor({ measure: "fat_mass", unit: "kg" }, visit("2026-03-02", []), {
       ...nothingKnown,
       publishedErrors,
     });

@@ -5,8 +5,8 @@
 import type { Cell, Column, Table } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import { roundTo, toDecimals } from "../../kernel/rounding.js";
+import { attempt } from "../attempt.js";
 import { comparability } from "../comparable.js";
-import { attempt } from "../error-model.js";
 import { type Occasion, type Pooled, pooled } from "../occasions.js";
 import { type Factor, productShares } from "./product-shares.js";
 

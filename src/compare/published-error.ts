@@ -1,0 +1,56 @@
+/** The published error that covers a visit: among tables the one with most degrees of freedom. */
+import type { TypicalErrorRow, TypicalErrorScope, TypicalErrorTable } from "../kernel/generated/typical-error.js";
+import type { Results } from "../kernel/results.js";
+import { logErrorOfPercent } from "./error/typical-error-percent.js";
+import type { ErrorModel } from "./error-model.js";
+
+export function publishedError(
+  measure: string,
+  visit: Pick<Results, "sex" | "ageYears" | "conditions">,
+  tables: readonly TypicalErrorTable[],
+): ErrorModel | undefined {
+  const rows = tables
+    .filter((table) => covers(table.applies, visit))
+    .flatMap((table) => table.rows.filter((row) => covers(row.applies ?? {}, visit)).map((row) => ({ table, row })))
+    .filter(({ row }) => row.measures.includes(measure))
+    .sort((a, b) => degrees(b.row) - degrees(a.row));
+  const best = rows[0];
+  return best && modelOf(best.table, best.row);
+}
+
+const degrees = (row: TypicalErrorRow): number => (row.df === "known" ? Number.POSITIVE_INFINITY : row.df);
+
+/** Whether a table's limits take this visit in. A mode that was not recorded is not taken in. */
+function covers(scope: TypicalErrorScope, visit: Pick<Results, "sex" | "ageYears" | "conditions">): boolean {
+  const mode = visit.conditions.mode;
+  if (scope.mode && (mode === undefined || !scope.mode.includes(mode))) return false;
+  if (scope.sex && !scope.sex.includes(visit.sex)) return false;
+  const [low, high] = scope.age_years ?? [0, Number.POSITIVE_INFINITY];
+  return visit.ageYears >= (low as number) && visit.ageYears < (high as number) + 1;
+}
+
+/** The model a printed row stands for. */
+export function modelOf(table: TypicalErrorTable, row: TypicalErrorRow): ErrorModel {
+  const { value = 0, intercept = 0, slope = 0 } = row;
+  const size =
+    row.statistic === "percent" ? `CV ${value} %` : row.statistic === "unit" ? `${value} ${row.unit}` : "by value";
+  const people =
+    table.n !== undefined
+      ? `n ${table.n}`
+      : table.studies !== undefined
+        ? `${table.studies} studies`
+        : table.population;
+  const note = row.note === undefined ? "" : `. ${row.note}`;
+  const days = table.days_between === undefined ? "days between tests not stated" : `${table.days_between} days apart`;
+  const memory = table.verified === "memory" ? "; from memory, to be checked against the source" : "";
+  const { authors, year, journal } = table.source;
+  return {
+    scale: row.statistic === "percent" ? "log" : "raw",
+    errorAt:
+      row.statistic === "uptake-line"
+        ? (at) => Math.exp(intercept + slope * at)
+        : () => (row.statistic === "percent" ? logErrorOfPercent(value) : value),
+    df: degrees(row),
+    from: `${size}, ${people}, ${days}: ${authors}${year === null ? "" : ` ${year}`}${journal ? `, ${journal}` : ""}${memory}${note}`,
+  };
+}
