@@ -51,6 +51,7 @@ check(cuff, [
   ["not recorded", three({ cuff: "adult" }), ["record: not recorded"]],
   ["fits at 34.9 cm", three({ cuff: "adult", arm_circumference_cm: 34.9 }), []],
   ["too small at 35 cm", three({ cuff: "adult", arm_circumference_cm: 35 }), ["weakens"]],
+  ["large fits at 35 cm", three({ cuff: "large-adult", arm_circumference_cm: 35 }), []],
   ["no cuff for 54 cm", three({ cuff: "thigh", arm_circumference_cm: 54 }), ["weakens"]],
 ]);
 check(arms, [

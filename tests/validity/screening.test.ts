@@ -26,6 +26,7 @@ const answered = (screening: Screening) => ({ client: { screening } });
 check(age, [
   ["on the day", { screening: {} }, [], answered({ date: "2020-01-01" })],
   ["no date", {}, ["record: not recorded"], answered({})],
+  ["the same day", {}, [], answered({ date: "2026-03-02" })],
   ["366 days", {}, [], answered({ date: "2025-03-01" })], // to 2026-03-02
   ["367 days", {}, ["weakens"], answered({ date: "2025-02-28" })],
   ["after the visit", {}, ["weakens"], answered({ date: "2026-03-03" })],
