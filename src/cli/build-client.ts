@@ -100,6 +100,14 @@ export function computeClient(shop: Workshop, client: ClientFolder, stale?: Read
   return { diagnostics, visits };
 }
 
+/** One visit of the practice by its path, without earlier visits. */
+export function computeVisitOf(shop: Workshop, path: string): Outcome {
+  for (const client of shop.practice.clients)
+    for (const visit of client.visits)
+      if (visit.path === path) return computeVisit(shop, clientDocument(shop.practice, client), visit, []);
+  return { diagnostics: [] };
+}
+
 function computeVisit(
   shop: Workshop,
   client: Document | undefined,

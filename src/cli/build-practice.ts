@@ -5,18 +5,15 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../kernel/diagnostic.js";
-import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Printer } from "../report/printer.js";
 import type { Edition } from "../report/render.js";
 import { RESULTS, type VisitBuilt } from "./build-client.js";
-import { readDocument } from "./check-practice.js";
 import { openCrew } from "./crew.js";
 import { htmlName, pdfName, type WrittenPage } from "./editions.js";
 import { readFile, sha256, writeAtomically } from "./files.js";
 import { isFresh, outputsOf, programDigest, readRecord, writeRecord } from "./freshness.js";
 import { filesIn, type Practice, readIfThere, SESSION, seriesFiles } from "./practice.js";
 import type { Progress } from "./progress.js";
-import { laboratoryRetests } from "./reference.js";
 
 export interface BuildWish {
   readonly chosen: ReadonlySet<string>;
@@ -50,10 +47,6 @@ export async function buildPractice(
   );
   if (stale.size === 0) return { problems: [], built: [], fresh: wish.chosen.size };
 
-  const { diagnostics } = laboratoryRetests(
-    practice,
-    (readDocument(practice.root, "lab.yaml").value ?? {}) as Laboratory,
-  );
   const crew = await openCrew(practice, { editions: wish.editions }, stale.size);
   const printer =
     wish.pdf && wish.editions.length > 0 ? (await import("../report/printer.js")).openPrinter() : undefined;
@@ -62,7 +55,7 @@ export async function buildPractice(
   const report = (list: readonly Diagnostic[]) => {
     for (const diagnostic of list) problems.set(JSON.stringify(diagnostic), diagnostic);
   };
-  report(diagnostics);
+  report(await crew.diagnostics());
   const built: VisitBuilt[] = [];
   let noted = performance.now();
   const note = (done: VisitBuilt, wrote: readonly string[]) => {

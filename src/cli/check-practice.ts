@@ -24,8 +24,12 @@ export const folderNames = (practice: Practice, visit: VisitFolder): string[] =>
   list(practice.root, visit.path).map((entry) => entry.name);
 
 /** All problems of the chosen visits, and of the practice as a whole when everything is chosen. */
-export function checkPractice(practice: Practice, chosen: ReadonlySet<string>, checker: Checker): Diagnostic[] {
-  const lab = readDocument(practice.root, "lab.yaml");
+export function checkPractice(
+  practice: Practice,
+  lab: Document,
+  chosen: ReadonlySet<string>,
+  checker: Checker,
+): Diagnostic[] {
   const seen = new Set<string>();
   const found: Diagnostic[] = [];
   const members = [];

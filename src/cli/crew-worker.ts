@@ -5,14 +5,18 @@ import { openPractice } from "./practice.js";
 import { openShop, type ShopWish } from "./shop.js";
 
 const { root, wish } = workerData as { root: string; wish: ShopWish };
+const say = (answer: Answer) => parentPort?.postMessage(answer);
+const words = (error: unknown) => (error instanceof Error ? (error.stack ?? error.message) : String(error));
 const shop = openShop(openPractice(root), wish);
+shop.then(
+  ({ diagnostics }) => say({ opened: diagnostics }),
+  (error: unknown) => say({ fault: words(error) }),
+);
 
 parentPort?.on("message", async ({ client, stale }: Task) => {
-  let answer: Answer;
   try {
-    answer = { built: await (await shop).build(client, new Set(stale)) };
+    say({ built: await (await shop).build(client, new Set(stale)) });
   } catch (error) {
-    answer = { fault: error instanceof Error ? (error.stack ?? error.message) : String(error) };
+    say({ fault: words(error) });
   }
-  parentPort?.postMessage(answer);
 });

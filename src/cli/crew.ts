@@ -4,12 +4,15 @@
  */
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
+import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { ClientBuilt } from "./build-client.js";
 import type { ClientFolder, Practice } from "./practice.js";
 import { openShop, type ShopWish } from "./shop.js";
 
 export interface Crew {
   build(client: ClientFolder, stale: ReadonlySet<string>): Promise<ClientBuilt>;
+  /** Faults of what the laboratory adds: retests and tables. */
+  diagnostics(): Promise<readonly Diagnostic[]>;
   /** How many clients can be in work at once. */
   readonly size: number;
   close(): Promise<void>;
@@ -22,7 +25,7 @@ export async function openCrew(practice: Practice, wish: ShopWish, visits: numbe
   const size = Math.min(availableParallelism(), Math.floor(visits / WORTH_A_THREAD));
   if (size < 2) {
     const shop = await openShop(practice, wish);
-    return { size: 1, build: shop.build, close: async () => undefined };
+    return { size: 1, build: shop.build, diagnostics: async () => shop.diagnostics, close: async () => undefined };
   }
   return threads(practice.root, wish, size);
 }
@@ -31,10 +34,14 @@ export interface Task {
   readonly client: ClientFolder;
   readonly stale: readonly string[];
 }
-export type Answer = { readonly built: ClientBuilt } | { readonly fault: string };
+export type Answer =
+  | { readonly opened: readonly Diagnostic[] }
+  | { readonly built: ClientBuilt }
+  | { readonly fault: string };
 
 interface Hand {
   readonly worker: Worker;
+  readonly opened: Promise<readonly Diagnostic[]>;
   /** Settles the task in work. */
   settle: { resolve: (built: ClientBuilt) => void; reject: (error: Error) => void } | undefined;
 }
@@ -50,6 +57,7 @@ function threads(root: string, wish: ShopWish, size: number): Crew {
   };
   return {
     size,
+    diagnostics: () => (hands[0] as Hand).opened,
     async build(client, stale) {
       const hand = idle.pop() ?? (await new Promise<Hand>((resolve) => waiting.push(resolve)));
       try {
@@ -73,12 +81,24 @@ function threads(root: string, wish: ShopWish, size: number): Crew {
 
 function startHand(root: string, wish: ShopWish): Hand {
   const worker = new Worker(new URL("./crew-worker.js", import.meta.url), { workerData: { root, wish } });
-  const hand: Hand = { worker, settle: undefined };
-  worker.on("message", (answer: Answer) => {
-    if ("built" in answer) hand.settle?.resolve(answer.built);
-    else hand.settle?.reject(new Error(answer.fault));
+  let isOpen: (diagnostics: readonly Diagnostic[]) => void = () => undefined;
+  let cannotOpen: (error: Error) => void = () => undefined;
+  const opened = new Promise<readonly Diagnostic[]>((resolve, reject) => {
+    isOpen = resolve;
+    cannotOpen = reject;
   });
-  worker.on("error", (error) => hand.settle?.reject(error));
-  worker.on("exit", (code) => hand.settle?.reject(new Error(`a worker thread ended (code ${code})`)));
+  opened.catch(() => undefined); // reported by whoever asks
+  const hand: Hand = { worker, opened, settle: undefined };
+  const fail = (error: Error) => {
+    cannotOpen(error);
+    hand.settle?.reject(error);
+  };
+  worker.on("message", (answer: Answer) => {
+    if ("opened" in answer) isOpen(answer.opened);
+    else if ("built" in answer) hand.settle?.resolve(answer.built);
+    else fail(new Error(answer.fault));
+  });
+  worker.on("error", fail);
+  worker.on("exit", (code) => fail(new Error(`a worker thread ended (code ${code})`)));
   return hand;
 }

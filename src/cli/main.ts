@@ -10,6 +10,7 @@ const HELP = `waymark: laboratory visits in plain text become reports that can b
   waymark check [PATH …]           say what is wrong in the files, change nothing
   waymark build [PATH …]           write results.yaml and the reports of visits that changed
   waymark diff [PATH …]            what moved since the last commit, and why
+  waymark norms [MEASURE]          the reference tables, for whom they hold, and why not
   waymark archive CLIENT …         one ZIP a client, with digests and what is needed to rebuild it
   waymark verify [PATH …]          compute again and compare with what is recorded
   waymark explain VISIT MEASURE    follow one number back to its inputs and sources
@@ -26,6 +27,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
   check: () => import("./verbs/check.js"),
   diff: () => import("./verbs/diff.js"),
   explain: () => import("./verbs/explain.js"),
+  norms: () => import("./verbs/norms.js"),
   verify: () => import("./verbs/verify.js"),
 };
 

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { parse } from "yaml";
 import type { RetestSet } from "../compare/known.js";
 import type { Diagnostic } from "../kernel/diagnostic.js";
+import type { Document } from "../kernel/document.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import type { TypicalErrorTable } from "../kernel/generated/typical-error.js";
@@ -12,6 +13,7 @@ import { readPairs } from "../read/retests.js";
 import { type Checker, openChecker, type Schemas } from "../validate/checker.js";
 import { readFile } from "./files.js";
 import { PROGRAM } from "./freshness.js";
+import { laboratoryTables } from "./own-tables.js";
 import type { Practice } from "./practice.js";
 
 export function loadSchemas(): Schemas {
@@ -34,7 +36,7 @@ function tablesIn<T>(folder: string): T[] {
 }
 
 /** The laboratory's own retests, from the files lab.yaml names. A faulty file is reported, and counts for nothing. */
-export function laboratoryRetests(
+function laboratoryRetests(
   practice: Practice,
   laboratory: Laboratory,
 ): { sets: RetestSet[]; diagnostics: Diagnostic[] } {
@@ -56,14 +58,30 @@ export function laboratoryRetests(
   return { sets, diagnostics };
 }
 
-/** Everything a computing stage needs beside the visit. */
-export async function loadReference(retests: readonly RetestSet[]): Promise<Reference> {
+export interface OpenedReference {
+  readonly reference: Reference;
+  /** Faults of the laboratory's retest files and tables: what is faulty counts for nothing. */
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+export const builtInTables = (): ReferenceTable[] => tablesIn<ReferenceTable>("src/norms/tables");
+
+/** Everything a computing stage needs beside the visit: what the program brings, and what the laboratory adds. */
+export async function openReference(practice: Practice, lab: Document): Promise<OpenedReference> {
   const { rules } = await import("../rules.generated.js");
+  const laboratory = (lab.value ?? { waymark: "laboratory 1", name: "" }) as Laboratory;
+  const checker = await loadChecker();
+  const retests = laboratoryRetests(practice, laboratory);
+  const builtIn = builtInTables();
+  const own = laboratoryTables(practice.root, laboratory, checker, builtIn);
   return {
-    checker: await loadChecker(),
-    rules,
-    tables: tablesIn<ReferenceTable>("src/norms/tables"),
-    publishedErrors: tablesIn<TypicalErrorTable>("src/compare/tables"),
-    laboratoryRetests: retests,
+    reference: {
+      checker,
+      rules,
+      tables: [...builtIn, ...own.tables],
+      publishedErrors: tablesIn<TypicalErrorTable>("src/compare/tables"),
+      laboratoryRetests: retests.sets,
+    },
+    diagnostics: [...retests.diagnostics, ...own.diagnostics],
   };
 }

@@ -1,26 +1,28 @@
 /** Everything one thread needs to build clients, opened once: laboratory, reference, and the press when reports are wanted. */
-import type { Laboratory } from "../kernel/generated/laboratory.js";
+import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Edition } from "../report/render.js";
 import { buildClient, type ClientBuilt } from "./build-client.js";
 import { readDocument } from "./check-practice.js";
 import type { ClientFolder, Practice } from "./practice.js";
-import { laboratoryRetests, loadReference } from "./reference.js";
+import { openReference } from "./reference.js";
 
 export interface ShopWish {
   /** Empty for results only. */
   readonly editions: readonly Edition[];
 }
 export interface Shop {
+  /** Faults of what the laboratory adds: retests and tables. */
+  readonly diagnostics: readonly Diagnostic[];
   build(client: ClientFolder, stale: ReadonlySet<string>): Promise<ClientBuilt>;
 }
 
 export async function openShop(practice: Practice, { editions }: ShopWish): Promise<Shop> {
   const lab = readDocument(practice.root, "lab.yaml");
-  const retests = laboratoryRetests(practice, (lab.value ?? {}) as Laboratory);
-  const workshop = { practice, lab, reference: await loadReference(retests.sets) };
+  const { reference, diagnostics } = await openReference(practice, lab);
+  const workshop = { practice, lab, reference };
   const press =
     editions.length === 0
       ? undefined
       : { open: (await import("./press.js")).openPress(practice, workshop.reference), editions };
-  return { build: (client, stale) => buildClient(workshop, client, stale, press) };
+  return { diagnostics, build: (client, stale) => buildClient(workshop, client, stale, press) };
 }

@@ -1,7 +1,7 @@
-import { checkPractice, sourceText } from "../check-practice.js";
+import { checkPractice, readDocument, sourceText } from "../check-practice.js";
 import { drawDiagnostics, drawSummary, listDiagnostics } from "../draw-diagnostic.js";
 import { findPractice, openPractice, select } from "../practice.js";
-import { loadChecker } from "../reference.js";
+import { openReference } from "../reference.js";
 import type { Verb } from "../verb.js";
 
 const HELP = `waymark check [PATH …]  say what is wrong in the files, change nothing
@@ -20,7 +20,9 @@ export const verb: Verb = {
   async run(words, flags, io) {
     const practice = openPractice(findPractice(words[0] ?? io.cwd));
     const chosen = select(practice, words, io.cwd);
-    const problems = checkPractice(practice, chosen, await loadChecker());
+    const lab = readDocument(practice.root, "lab.yaml");
+    const { reference, diagnostics } = await openReference(practice, lab);
+    const problems = [...diagnostics, ...checkPractice(practice, lab, chosen, reference.checker)];
     if (flags.json) io.out(`${JSON.stringify(listDiagnostics(problems), null, 2)}\n`);
     else {
       if (problems.length > 0) io.say(`${drawDiagnostics(problems, sourceText(practice))}\n\n`);

@@ -1,7 +1,6 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
-import type { Laboratory } from "../../kernel/generated/laboratory.js";
 import { writeResults } from "../../results/write.js";
 import { isRebuilt, MANIFEST, type Manifest } from "../archive.js";
 import { computeClient, RESULTS, recorded } from "../build-client.js";
@@ -10,7 +9,7 @@ import { drawDiagnostics } from "../draw-diagnostic.js";
 import { readFile, sha256, Unreadable } from "../files.js";
 import { moved, movesText } from "../moved.js";
 import { findPractice, openPractice, type Practice, select } from "../practice.js";
-import { laboratoryRetests, loadReference } from "../reference.js";
+import { openReference } from "../reference.js";
 import type { ExitCode, Io, Verb } from "../verb.js";
 import { textOf, unpack } from "../zip.js";
 
@@ -37,8 +36,7 @@ export const verb: Verb = {
 /** Computes every chosen visit again and compares with the committed results, byte for byte. */
 async function verifyPractice(practice: Practice, chosen: ReadonlySet<string>, io: Io): Promise<ExitCode> {
   const lab = readDocument(practice.root, "lab.yaml");
-  const { sets } = laboratoryRetests(practice, (lab.value ?? {}) as Laboratory);
-  const shop = { practice, lab, reference: await loadReference(sets) };
+  const shop = { practice, lab, reference: (await openReference(practice, lab)).reference };
   let same = 0;
   let different = 0;
   for (const client of practice.clients) {
