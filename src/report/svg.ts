@@ -70,6 +70,7 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
         rows.map((row) => ({ ...row })),
       );
     await view.runAsync();
+    inAxisOrder(view.scenegraph().root as unknown as Scene);
     return tidy(await view.toSVG(), figure);
   };
   return {
@@ -80,6 +81,19 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
       return drawn;
     },
   };
+}
+
+interface Scene {
+  readonly role?: string;
+  readonly items?: Scene[];
+  readonly datum?: { readonly index?: number };
+}
+
+/** A kept view leaves the ticks it had before in front of new ones; here they go back to the order of the axis. */
+function inAxisOrder(scene: Scene): void {
+  if (/^axis-(?:tick|label|grid)$/.test(scene.role ?? ""))
+    scene.items?.sort((a, b) => (a.datum?.index ?? 0) - (b.datum?.index ?? 0));
+  else for (const item of scene.items ?? []) inAxisOrder(item);
 }
 
 async function load(theme: Theme): Promise<{ vega: Vega; vegaLite: VegaLite }> {

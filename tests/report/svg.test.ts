@@ -1,0 +1,81 @@
+/** Drawings: small, the same whatever was drawn before, with every word inside the frame. */
+import { describe, expect, it } from "vitest";
+import type { Figure } from "../../src/kernel/figure.js";
+import { openSvgDrawer } from "../../src/report/svg.js";
+import { assets, figuresOf, MARKS } from "./assets.js";
+import { baseline, retest } from "./fixture.js";
+
+const figures = figuresOf(retest, [baseline]);
+const draw = async (list: readonly Figure[]): Promise<Map<string, string>> => {
+  const drawer = openSvgDrawer(assets.theme);
+  const out = new Map<string, string>();
+  for (const figure of list) out.set(figure.name, await drawer.draw(figure, MARKS));
+  return out;
+};
+
+describe("drawings", () => {
+  it("keep to 40 kB and hold no NaN, no script and no outside address", async () => {
+    for (const [name, svg] of await draw(figures)) {
+      expect(svg.length, name).toBeLessThan(40_000);
+      expect(svg, name).not.toMatch(/NaN|Infinity|undefined|<script|href=|http|font-family/);
+      expect(svg, name).toMatch(/^<svg aria-hidden="true"/);
+    }
+  });
+  it("are the same bytes in another order, in a second drawer, and on kept views", async () => {
+    const first = await draw(figures);
+    const backwards = await draw([...figures].reverse());
+    const drawer = openSvgDrawer(assets.theme);
+    const others = figuresOf(baseline, []);
+    for (const figure of others) await drawer.draw(figure, MARKS);
+    for (const figure of figures) {
+      expect(backwards.get(figure.name) === first.get(figure.name), figure.name).toBe(true);
+      expect((await drawer.draw(figure, MARKS)) === first.get(figure.name), figure.name).toBe(true);
+    }
+    // Asked for all at once, each still gets its own data.
+    const together = await Promise.all(figures.map((figure) => drawer.draw(figure, MARKS)));
+    expect(together).toEqual(figures.map((figure) => first.get(figure.name)));
+  });
+  it("draw as many points as they were given", async () => {
+    const svgs = await draw(figures);
+    const breaths = figures.find((one) => one.name === "ventilation")?.data.breaths0 ?? [];
+    const points = breaths.filter((row) => row.x !== null).length;
+    expect(points).toBeGreaterThan(200);
+    const longest = [...(svgs.get("ventilation") ?? "").matchAll(/d="([^"]*)"/g)].map(
+      (m) => m[1]?.split("h.1").length ?? 0,
+    );
+    expect(longest).toContain(points + 1);
+  });
+  it("keep every word inside the frame", async () => {
+    const outside: string[] = [];
+    for (const [name, svg] of await draw(figures)) outside.push(...clipped(name, svg));
+    expect(outside).toEqual([]);
+  });
+});
+
+/** Words that reach over the edge of the drawing, measured by the widths of the theme's sans. */
+function clipped(name: string, svg: string): string[] {
+  const [, , width = 0, height = 0] = (/viewBox="([^"]*)"/.exec(svg)?.[1] ?? "").split(" ").map(Number);
+  const faults: string[] = [];
+  const places: [number, number][] = [[0, 0]];
+  for (const [, closing, tag, attributes = "", empty, text = ""] of svg.matchAll(/<(\/?)(\w+)([^>]*?)(\/?)>([^<]*)/g)) {
+    if (closing === "/") {
+      places.pop();
+      continue;
+    }
+    const [dx = 0, dy = 0] = (/translate\(([^)]*)\)/.exec(attributes)?.[1] ?? "0,0").split(",").map(Number);
+    const [px, py] = places[places.length - 1] as [number, number];
+    const [x, y] = [px + dx, py + dy];
+    if (tag === "text" && text !== "") {
+      const size = Number(/font-size="([\d.]+)px"/.exec(attributes)?.[1]);
+      const face = assets.theme.widths["sans-regular"] ?? {};
+      const decoded = text.replace(/&amp;/g, "&").replace(/&lt;/g, "<");
+      const long = ([...decoded].reduce((sum, c) => sum + (face[c] ?? 500), 0) * size) / 1000;
+      const anchor = /text-anchor="(\w+)"/.exec(attributes)?.[1] ?? "start";
+      const left = anchor === "end" ? x - long : anchor === "middle" ? x - long / 2 : x;
+      if (left < -1 || left + long > width + 1 || y < size - 3 || y > height + 1)
+        faults.push(`${name}: "${decoded}" from ${left.toFixed(0)} to ${(left + long).toFixed(0)} of ${width}, y ${y}`);
+    }
+    if (empty !== "/") places.push([x, y]);
+  }
+  return faults;
+}
