@@ -88,6 +88,20 @@ describe("rest from a series", () => {
     }
   });
 
+  it("leaves a cough out of the means, names its line, and never edits means of equal intervals", () => {
+    const breaths = Array.from({ length: 200 }, (_, i) => 4.5 * i + (i % 7) * 0.3 + 4);
+    const uptake = breaths.map((_, i) => 0.22 * (1 + 0.03 * Math.sin(i)));
+    const give = (time: number[], values: number[]) =>
+      fromRecord(testSeries("rest.csv", { time_s: time, vo2_l_min: values, vco2_l_min: values.map((x) => 0.82 * x) }));
+    const cough = uptake.map((x, i) => (i === 100 ? 4 * x : x));
+    const [clean, dirty] = [give(breaths, uptake), give(breaths, cough)];
+    expect(Math.abs((dirty.value("resting_vo2") ?? 0) - (clean.value("resting_vo2") ?? 1))).toBeLessThan(1);
+    expect((dirty.entry("rest_trace") as Table).note).toMatch(/^1 breaths left out .*\(lines 102\)$/);
+    expect((clean.entry("rest_trace") as Table).note).toBeUndefined();
+    const even = breaths.map((_, i) => 4.5 * (i + 1));
+    expect((give(even, cough).entry("rest_trace") as Table).note).toBeUndefined();
+  });
+
   it("never takes a volume of unstated condition for BTPS", () => {
     const book = fromRecord({ ...record(() => 0.22), conditions: {} });
     expect(book.entry("resting_ventilation")?.kind).toBe("not given");

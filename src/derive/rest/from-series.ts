@@ -84,7 +84,7 @@ export function restFromSeries(book: Notebook, visit: Visit, file: string): void
     ];
   });
   if (rows.length === 0) book.withhold("rest_trace", `${file} holds less than one minute of rest`);
-  else book.table("rest_trace", TRACE, rows, windowInfo, inputs);
+  else book.table("rest_trace", TRACE, rows, windowInfo, inputs, leftOut(channels.leftOut));
 
   if (window === undefined) {
     withholdAll(book, ["rest_window", ...ALL], found.because ?? "");
@@ -105,6 +105,12 @@ export function restFromSeries(book: Notebook, visit: Visit, file: string): void
     else book.found(id, mean(present) * (ML[i] as number), windowInfo, inputs);
   });
   book.compute("resting_tidal_volume", tidal.info, ["resting_ventilation", "resting_breathing_frequency"]);
+}
+
+/** Names the breaths that were left out, so that nobody has to guess. */
+function leftOut(lines: readonly number[]): string | undefined {
+  if (lines.length === 0) return undefined;
+  return `${lines.length} breaths left out of the means as coughs, swallows or sighs (lines ${lines.join(", ")})`;
 }
 
 const millilitres = (litres: number | null) => (litres === null ? null : 1000 * litres);

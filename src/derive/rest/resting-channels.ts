@@ -2,6 +2,7 @@
 import type { Channel, Series } from "../../kernel/series.js";
 import type { Visit } from "../../kernel/visit.js";
 import { exchange } from "../gas/exchange.js";
+import { oddBreathsAtRest } from "./odd-breaths.js";
 
 export interface RestingChannels {
   readonly because?: undefined;
@@ -10,6 +11,8 @@ export interface RestingChannels {
   readonly list: readonly Float64Array[];
   /** Per channel: the reason when it is absent. */
   readonly missing: readonly (string | undefined)[];
+  /** Lines of the file whose breath is left out of the means, as a cough, swallow or sigh. */
+  readonly leftOut: readonly number[];
 }
 
 /** Channels of the series, or the reason why the resting measurement cannot be used. */
@@ -29,9 +32,12 @@ export function restingChannels(visit: Visit, series: Series): RestingChannels |
   const heart = series.channels.heart_rate_bpm ?? new Float64Array(series.length).fill(Number.NaN);
   const ventilation = unstated(series) ? gas.ve.map(() => Number.NaN) : gas.ve;
   const absent = (xs: Float64Array) => (xs.every(Number.isNaN) ? `${series.file} holds none` : undefined);
+  const odd = oddBreathsAtRest(time, [gas.vo2, gas.vco2, ventilation]);
+  const kept = (xs: Float64Array) => xs.map((x, i) => (odd[i] === 1 ? Number.NaN : x));
   return {
     time,
-    list: [gas.vo2, gas.vco2, ventilation, gas.breathingFrequency, heart],
+    leftOut: Array.from(series.lines).filter((_, i) => odd[i] === 1),
+    list: [...[gas.vo2, gas.vco2, ventilation, gas.breathingFrequency].map(kept), heart],
     missing: [
       undefined,
       undefined,
