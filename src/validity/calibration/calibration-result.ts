@@ -1,4 +1,6 @@
 /** A check whose own result was "failed" takes the instrument's values out of use, unless a later check of it passed. */
+import type { CalibrationCheck } from "../../kernel/generated/session.js";
+import type { Instrument } from "../../kernel/measure.js";
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";
 import { carries, instrumentOf, lastChecks, restingOn } from "../instrument.js";
@@ -29,9 +31,10 @@ export const rule: Rule = {
       ),
 };
 
-/** A check of volume or gas alone concerns that part; any other the whole instrument. */
-function partsOf(check: { readonly volume?: unknown; readonly gas?: unknown }, all: ReturnType<typeof carries>) {
-  if (check.volume !== undefined && check.gas === undefined) return ["flow sensor"] as const;
-  if (check.gas !== undefined && check.volume === undefined) return ["gas analyser"] as const;
-  return all;
+/** A check of volume or gas concerns those parts of the instrument; any other check the whole of it. */
+function partsOf(check: CalibrationCheck, all: readonly Instrument[]): readonly Instrument[] {
+  const parts: Instrument[] = [];
+  if (check.volume !== undefined) parts.push("flow sensor");
+  if (check.gas !== undefined) parts.push("gas analyser");
+  return parts.length > 0 ? parts : all;
 }

@@ -83,6 +83,11 @@ describe("other calibration rules", () => {
     const bike = { instrument: "bike", result: "failed" } as CalibrationCheck;
     expect(judged(calibrationResult, [bike])[0]?.affects).toEqual(["power_peak"]);
   });
+  it("a failed check of gas leaves the heart rate that the same instrument wrote", () => {
+    const failed = { ...gas(0.15), result: "failed" } as CalibrationCheck;
+    const parts = { measures: ["gas analyser", "flow sensor", "heart-rate monitor"] };
+    expect(judged(calibrationResult, [failed], parts)[0]?.affects).toEqual(["vo2_peak"]);
+  });
   it("not recorded is a finding", () => {
     const found = judged(calibrationRecorded, []);
     expect(found.map((f) => f.severity)).toEqual(["record", "record"]);
