@@ -7,6 +7,7 @@ import { rule as posture } from "../../src/validity/blood-pressure/pressure-post
 import { rule as readings } from "../../src/validity/blood-pressure/pressure-readings.js";
 import { rule as rest } from "../../src/validity/blood-pressure/pressure-rest.js";
 import { rule as spread } from "../../src/validity/blood-pressure/pressure-spread.js";
+import { rule as symptoms } from "../../src/validity/blood-pressure/pressure-symptoms.js";
 import { rule as pulse } from "../../src/validity/blood-pressure/pulse-agreement.js";
 import { check } from "./findings-of.js";
 
@@ -73,4 +74,11 @@ check(pulse, [
   ["15 apart", three({}), [], {}, { resting_heart_rate: 75 }],
   ["16 apart", three({}), ["record"], {}, { resting_heart_rate: 76 }],
   ["no resting measurement", three({}), []],
+]);
+check(symptoms, [
+  ["179, not asked", block(read(179))({}), []],
+  ["180, not asked", block(read(180))({}), ["weakens: not recorded"]],
+  ["180, none", block(read(180))({ symptoms: false }), []],
+  ["diastolic 120, not asked", block(read(170, { diastolic_mmhg: 120 }))({}), ["weakens: not recorded"]],
+  ["diastolic 119, not asked", block(read(170, { diastolic_mmhg: 119 }))({}), []],
 ]);

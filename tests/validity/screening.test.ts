@@ -1,3 +1,4 @@
+import { EMERGENCY, SYMPTOMS } from "../../src/derive/screening/lists.js";
 import type { Screening, Session } from "../../src/kernel/generated/session.js";
 import { rule as ready } from "../../src/validity/screening/emergency-readiness.js";
 import { rule as age } from "../../src/validity/screening/screening-age.js";
@@ -6,6 +7,14 @@ import { rule as signOff } from "../../src/validity/screening/sign-off.js";
 import { rule as against } from "../../src/validity/screening/tested-against-decision.js";
 import { check } from "./findings-of.js";
 
+const no = (words: object) => Object.fromEntries(Object.keys(words).map((name) => [name, false]));
+const clear: Screening = {
+  regularly_active: true,
+  known_disease: { cardiovascular: false, metabolic: false, renal: false },
+  symptoms: no(SYMPTOMS),
+  emergency_signs: no(EMERGENCY),
+  intended_intensity: "vigorous",
+};
 const run: Partial<Session> = { field_tests: { twelve_minute_run: { distance_m: 2600 } } };
 check(recorded, [
   ["nothing tested", {}, []],
@@ -52,6 +61,17 @@ check(ready, [
 ]);
 check(against, [
   ["refer and tested", { ...run, screening: {} }, ["weakens"]],
+  [
+    "stopped by what occurred in the test",
+    { ...run, screening: { ...clear, events: ["moderate-or-severe-angina"] } },
+    [],
+  ],
+  [
+    "symptoms before the test",
+    { ...run, screening: { ...clear, symptoms: { ...no(SYMPTOMS), palpitations: true } } },
+    ["weakens"],
+  ],
+  ["nothing against it", { ...run, screening: clear }, []],
   ["refer, not tested", { screening: {} }, []],
   ["not screened: another rule says so", run, []],
 ]);

@@ -20,6 +20,11 @@ export const rule: Rule = {
     const decision = entry("screening_decision");
     const screened = visit.session.screening !== undefined || visit.client.screening !== undefined;
     if (decision?.kind !== "judgement" || decision.verdict === "proceed" || !screened) return [];
+    // what occurred during the test was no reason to leave it
+    const reasons = entry("screening_reasons");
+    const before =
+      reasons?.kind === "table" ? reasons.rows.filter(([, words]) => !String(words).endsWith("during the test")) : [];
+    if (before.length === 0) return [];
     const { incremental, submaximal, field_tests, hypoxia } = visit.session;
     const blocks = { incremental, submaximal, field_tests, hypoxia };
     const made = Object.entries(blocks).flatMap(([name, block]) =>
