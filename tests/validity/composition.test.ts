@@ -25,6 +25,8 @@ check(mass, [
   ["within 3 %", scan({}, 68), []],
   ["beyond 3 %", scan({}, 67.9), ["weakens"]],
   ["beyond 10 %", scan({}, 63.6), ["fatal"]],
+  ["exactly 3 %", scan({ whole: { fat_g: 10000, lean_g: 39500, bmc_g: 2000 } }, 50), []],
+  ["exactly 10 %", scan({ whole: { fat_g: 10000, lean_g: 43000, bmc_g: 2000 } }, 50), ["weakens"]],
   ["10 % to the other side", scan({}, 78), ["fatal"]],
 ]);
 check(pregnancy, [

@@ -33,6 +33,7 @@ check(twoHands, [
 ]);
 check(gripSpread, [
   ["10 %", grip({ left_kg: [40, 36, 20] }), []],
+  ["10 %, best trial last", grip({ left_kg: [20, 36, 40] }), []],
   ["beyond 10 %", grip({ left_kg: [40, 35.9, 20] }), ["weakens"]],
 ]);
 check(gripPain, [
