@@ -108,6 +108,31 @@ describe("rest from a series", () => {
   });
 });
 
+describe("rest from Douglas bags", () => {
+  const bags = (room: object) =>
+    derived({
+      session: { size, room, rest: { series: "bags.csv", gas_temperature_c: 22 } },
+      series: {
+        "bags.csv": testSeries("bags.csv", {
+          bag_volume_l: [15, 15],
+          bag_duration_s: [120, 120],
+          feo2: [0.165, 0.165],
+          feco2: [0.044, 0.044],
+        }),
+      },
+    });
+  it("follows a bag from first principles, a tenth of a hand-computed bag of 150 L", () => {
+    // by hand: (752 − 19.837)/760 · 273.15/295.15 = 0.891564; VE STPD 6.68673; VI 6.69181; VO2 0.297285, VCO2 0.292209 L/min
+    const book = bags({ pressure_mmhg: 752, inspired_gas: "room air" });
+    expect(Math.abs((book.value("resting_vo2") ?? 0) - 297.285)).toBeLessThan(0.05);
+    expect(Math.abs((book.value("resting_vco2") ?? 0) - 292.209)).toBeLessThan(0.05);
+    expect(Math.abs((book.value("resting_ventilation") ?? 0) - 8.1848)).toBeLessThan(0.001);
+  });
+  it("gives nothing without station pressure", () => {
+    expect(JSON.stringify(bags({ inspired_gas: "room air" }).entry("resting_vo2"))).toMatch(/pressure/);
+  });
+});
+
 describe("rest typed by hand", () => {
   it("gives what can be given and says what is missing", () => {
     const book = derived({ session: { size, rest: { typed: { vo2_ml_min: 250, vco2_ml_min: 212.5 } } } });

@@ -6,6 +6,7 @@ import { mean } from "../../kernel/statistics.js";
 import type { Visit } from "../../kernel/visit.js";
 import { attempt } from "../found-or-withheld.js";
 import { respiratoryExchangeRatio } from "../gas/respiratory-exchange-ratio.js";
+import { holdsBags, restFromBags } from "./from-bags.js";
 import { minuteMeans } from "./minute-means.js";
 import { restingChannels } from "./resting-channels.js";
 import { type SteadyWindow, steadyWindow, info as windowInfo } from "./steady-window.js";
@@ -47,6 +48,10 @@ type Row = readonly (number | null)[];
 export function restFromSeries(book: Notebook, visit: Visit, file: string): void {
   const rest = visit.session.rest;
   const series = visit.series[file];
+  if (series !== undefined && holdsBags(series)) {
+    restFromBags(book, visit, series);
+    return;
+  }
   const channels = series === undefined ? { because: `${file} could not be read` } : restingChannels(visit, series);
   if (channels.because !== undefined) {
     withholdAll(book, ["rest_trace", "rest_window", ...ALL], channels.because);
