@@ -82,6 +82,32 @@ describe("cross-checks of an incremental test", () => {
   it("see ventilation of half the size while the gases are right", () => {
     expect(names(cycle(2, (row) => ({ ...row, ve: 0.5 * row.ve })))).toEqual(["ventilatory-equivalents"]);
   });
+  it("hold typed stages against the equations: sound ones pass, a third too little does not", () => {
+    // by hand at 75 kg: 100 W 21.4, 150 W 28.6, 200 W 35.8 mL/kg/min
+    const typed = (factor: number) =>
+      derivedFindings(
+        testVisit({
+          session: {
+            size: { mass_kg: 75, stature_cm: 178 } as never,
+            incremental: {
+              mode: "cycle",
+              protocol: { kind: "step", stage_length_s: 240 },
+              stages: [
+                [100, 1.605],
+                [150, 2.145],
+                [200, 2.685],
+              ].map(([power_w = 0, vo2 = 0]) => ({
+                power_w,
+                vo2_l_min: factor * vo2,
+                vco2_l_min: 0.9 * factor * vo2,
+              })) as never,
+            },
+          },
+        }),
+      );
+    expect(names(typed(1), [uptakeForWork])).toEqual([]);
+    expect(names(typed(0.67), [uptakeForWork])).toEqual(["uptake-for-work"]);
+  });
   it("do not judge equivalents in hypoxia", () => {
     const thin = cycle(2, (row) => ({ ...row, ve: 2 * row.ve }));
     expect(names(thin)).toContain("ventilatory-equivalents");
