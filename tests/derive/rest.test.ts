@@ -145,6 +145,13 @@ describe("rest typed by hand", () => {
     const book = derived({ session: { size, rest: { typed } }, choices: { energy_equation: "weir-short" } });
     expect(book.value("resting_energy_expenditure")).toBeCloseTo(1740.6, 1);
   });
+  it("gives a prediction its own standard error where the source prints one: Schofield, women of 30 to 60 years, 111 kcal/d", () => {
+    const typed = { vo2_ml_min: 250, vco2_ml_min: 210 };
+    const book = derived({ session: { size, rest: { typed } }, choices: { resting_prediction: "schofield" } });
+    const entry = book.entry("resting_energy_predicted");
+    expect(entry?.kind === "quantity" && entry.error?.typical).toBe(111);
+    expect(book.value("resting_energy_predicted")).toBeCloseTo(1333.16, 2);
+  });
   it("writes nothing when the block is absent", () => {
     expect(derived({ session: { size } }).entry("resting_vo2")).toBeUndefined();
   });

@@ -19,6 +19,8 @@ interface Prediction {
   readonly run: (value: (id: "body_mass" | "stature" | "fat_free_mass") => number) => number;
   /** The equation's own error for one person, as its source prints it. */
   readonly ownError: string;
+  /** One standard error in kcal/d, where the source prints one or limits that give it. */
+  readonly typical?: number;
 }
 
 const COLUMNS: readonly Column[] = [
@@ -49,7 +51,7 @@ export function predictResting(book: Notebook, visit: Visit): void {
     ...personal,
   ]);
 
-  const chosen = all[visit.choices.resting_prediction];
+  const chosen: Prediction = all[visit.choices.resting_prediction];
   const because = absence(book, chosen);
   if (because !== undefined) book.withhold("resting_energy_predicted", because);
   else
@@ -59,7 +61,10 @@ export function predictResting(book: Notebook, visit: Visit): void {
       chosen.info,
       [...chosen.inputs, ...personal],
       () => chosen.run((id) => book.value(id) ?? Number.NaN),
-      { note: `prediction; its own error: ${chosen.ownError}` },
+      {
+        note: `prediction; its own error: ${chosen.ownError}`,
+        ...(chosen.typical === undefined ? {} : { error: { typical: chosen.typical, from: chosen.info.title } }),
+      },
     );
   book.compute("resting_energy_percent_predicted", percent.info, [
     "resting_energy_expenditure",
@@ -92,6 +97,7 @@ function predictions(visit: Visit) {
       ...size,
       run: (v) => revised.harrisBenedictRevised(v("body_mass"), v("stature"), age, sex),
       ownError: `95 % limits ±${sex === "male" ? 213 : 201} kcal/d`,
+      typical: (sex === "male" ? 213 : 201) / 1.96,
     },
     "harris-benedict-1919": {
       info: original.info,
@@ -122,6 +128,7 @@ function predictions(visit: Visit) {
       ...mass,
       run: (v) => schofield.schofield(v("body_mass"), age, sex),
       ownError: see.because === undefined ? `standard error ${see.value} kcal/d` : "outside its ages",
+      ...(see.because === undefined ? { typical: see.value } : {}),
     },
   } satisfies Record<string, Prediction>;
 }
