@@ -164,16 +164,23 @@ for (const [visit, seed, vo2, rq, hr] of rests) write(`${visit}/rest.csv`, restC
 write("clients/c-017/2026-03-02-baseline/beats.txt", beatText(171, 985, 34));
 write("clients/c-017/2026-05-11-retest/beats.txt", beatText(172, 1035, 38));
 
-/** The laboratory's own pairs of peak uptake, a week apart without training. */
-function retestPairs(seed: number, people: number): string {
+/** The laboratory's own pairs of peak uptake, a week apart without training: L/min, and mL/kg/min of the same people. */
+function retestPairs(seed: number, people: number): { absolute: string; perMass: string } {
   const c = chance(seed);
-  const lines = ["test,retest"];
+  const absolute = ["test,retest"];
+  const perMass = ["test,retest"];
   for (let i = 0; i < people; i++) {
     const truth = c.between(1.9, 4.6);
-    lines.push(
-      `${(truth * (1 + 0.028 * c.normal())).toFixed(2)},${(truth * 1.004 * (1 + 0.028 * c.normal())).toFixed(2)}`,
+    const massKg = 50 + truth * 8 + 4 * c.normal();
+    const test = truth * (1 + 0.028 * c.normal());
+    const retest = truth * 1.004 * (1 + 0.028 * c.normal());
+    absolute.push(`${test.toFixed(2)},${retest.toFixed(2)}`);
+    perMass.push(
+      `${((1000 * test) / massKg).toFixed(1)},${((1000 * retest) / (massKg + 0.3 * c.normal())).toFixed(1)}`,
     );
   }
-  return `${lines.join("\n")}\n`;
+  return { absolute: `${absolute.join("\n")}\n`, perMass: `${perMass.join("\n")}\n` };
 }
-write("retests/vo2-peak.csv", retestPairs(2025, 14));
+const pairs = retestPairs(2025, 14);
+write("retests/vo2-peak.csv", pairs.absolute);
+write("retests/vo2-peak-per-mass.csv", pairs.perMass);
