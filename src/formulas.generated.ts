@@ -221,8 +221,9 @@ import { info as info217 } from "./plan/load/session-load.js";
 import { info as info218 } from "./plan/load/training-impulse.js";
 import { info as info219 } from "./plan/load/weekly-monotony.js";
 import { info as info220 } from "./plan/load/weekly-strain.js";
-import { info as info221 } from "./plan/weeks/progression.js";
-import { info as info222 } from "./plan/weeks/taper.js";
+import { info as info221 } from "./plan/strength/next-load.js";
+import { info as info222 } from "./plan/weeks/progression.js";
+import { info as info223 } from "./plan/weeks/taper.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -448,4 +449,5 @@ export const formulas: readonly AnyFormula[] = [
   info220,
   info221,
   info222,
+  info223,
 ];

@@ -1,9 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { meanArterialPressure } from "../../src/derive/blood-pressure/mean-arterial-pressure.js";
 import { LADDERS, pressureClass } from "../../src/derive/blood-pressure/pressure-class.js";
+import { pulsePressure } from "../../src/derive/blood-pressure/pulse-pressure.js";
 import { referralLimits } from "../../src/derive/blood-pressure/referral-limits.js";
 import { restingAverage } from "../../src/derive/blood-pressure/resting-average.js";
 import { deriveBloodPressure } from "../../src/derive/blood-pressure.js";
+import { OutOfRange } from "../../src/kernel/formula.js";
 import type { BloodPressure } from "../../src/kernel/generated/session.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
 import { because, judgement, quantity, table, visitOf } from "./visit-of.js";
@@ -67,6 +70,66 @@ describe("blood pressure", () => {
     expect(at(179, 109)).toBe("routine referral");
     expect(at(139, 89)).toBe("within limits");
     expect(at(185, 100, true)).toBe("emergency");
+  });
+});
+
+describe("published edges", () => {
+  // Whelton 2018, Table 6; Williams 2018, classification table, kept by ESH 2023; McEvoy 2024, classification
+  it.each([
+    ["acc-aha-2017", 119, 79, "normal"],
+    ["acc-aha-2017", 120, 79, "elevated"],
+    ["acc-aha-2017", 129, 79, "elevated"],
+    ["acc-aha-2017", 130, 79, "stage 1 hypertension"],
+    ["acc-aha-2017", 119, 80, "stage 1 hypertension"],
+    ["acc-aha-2017", 119, 89, "stage 1 hypertension"],
+    ["acc-aha-2017", 140, 79, "stage 2 hypertension"],
+    ["acc-aha-2017", 119, 90, "stage 2 hypertension"],
+    ["esh-2023", 119, 79, "optimal"],
+    ["esh-2023", 120, 79, "normal"],
+    ["esh-2023", 119, 80, "normal"],
+    ["esh-2023", 130, 79, "high normal"],
+    ["esh-2023", 119, 85, "high normal"],
+    ["esh-2023", 140, 79, "grade 1 hypertension"],
+    ["esh-2023", 119, 90, "grade 1 hypertension"],
+    ["esh-2023", 160, 79, "grade 2 hypertension"],
+    ["esh-2023", 119, 100, "grade 2 hypertension"],
+    ["esh-2023", 180, 79, "grade 3 hypertension"],
+    ["esh-2023", 139, 110, "grade 3 hypertension"],
+    ["esc-2024", 119, 69, "non-elevated"],
+    ["esc-2024", 120, 69, "elevated"],
+    ["esc-2024", 119, 70, "elevated"],
+    ["esc-2024", 139, 89, "elevated"],
+    ["esc-2024", 140, 69, "hypertension"],
+    ["esc-2024", 119, 90, "hypertension"],
+  ] as const)("%s lists %i/%i as %s", (scheme, s, d, name) => expect(pressureClass(s, d, scheme).name).toBe(name));
+  it.each([
+    [140, 89, true],
+    [139, 89, false],
+    [140, 90, false],
+  ] as const)("isolated systolic at %i/%i: %s", (s, d, isolated) => {
+    expect(pressureClass(s, d, "esh-2023").isolatedSystolic).toBe(isolated);
+    expect(pressureClass(s, d, "esc-2024").isolatedSystolic).toBe(false);
+  });
+  it.each([
+    [180, 80, true, "emergency"],
+    [150, 120, true, "emergency"],
+    [179, 119, true, "urgent referral"],
+    [150, 110, false, "urgent referral"],
+    [150, 109, false, "routine referral"],
+    [130, 90, false, "routine referral"],
+  ] as const)("%i/%i, symptoms %s: %s", (s, d, symptoms, referral) => {
+    expect(referralLimits(s, d, symptoms)).toBe(referral);
+  });
+  it("refuses a diastolic that reaches systolic, and answers the ends of the range", () => {
+    expect(() => restingAverage([{ systolic: 100, diastolic: 100 }], "esh-2023")).toThrow(OutOfRange);
+    expect(() => restingAverage([{ systolic: 301, diastolic: 100 }], "esh-2023")).toThrow(OutOfRange);
+    expect(restingAverage([{ systolic: 300, diastolic: 20 }], "esh-2023").systolic).toBe(300);
+    expect(() => pulsePressure(100, 100)).toThrow(OutOfRange);
+    expect(() => meanArterialPressure(100, 100)).toThrow(OutOfRange);
+  });
+  it("names the readings that the mean is of", () => {
+    const origin = quantity(pressure(block), "systolic_pressure")?.origin;
+    expect(origin?.kind === "formula" ? origin.inputs[0]?.text : "").toBe("138/88, 136/86 mmHg");
   });
 });
 

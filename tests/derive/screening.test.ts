@@ -116,7 +116,8 @@ describe("clearance", () => {
   it.each([
     [{}, "proceed"],
     [{ date: "2025-02-28" }, "refer"], // older than 12 months on 2026-03-02
-    [{ date: "2025-03-02" }, "proceed"], // 365 days
+    [{ date: "2025-03-01" }, "proceed"], // 366 days
+    [{ date: "2026-03-02" }, "proceed"], // the same day
     [{ date: "2026-04-01" }, "refer"], // after the visit
     [{ intensity: "moderate" as const }, "refer"],
     [{ change_since: true }, "refer"],
@@ -167,6 +168,8 @@ describe("record", () => {
   it("stops after an event that names disease, and not after a request of the client", () => {
     expect(verdict({ ...clear, events: ["moderate-or-severe-angina"] })).toBe("stop");
     expect(verdict({ ...clear, events: ["hypertensive-response"] })).toBe("refer");
+    expect(find(screened(clear), "test_events")).toBeUndefined();
+    expect(find(screened({ ...clear, events: [] }), "test_events")).toBeUndefined();
     expect(verdict({ ...clear, events: ["client-request", "fatigue-or-breathlessness"] })).toBe("proceed");
   });
 });
