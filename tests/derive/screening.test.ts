@@ -154,7 +154,34 @@ describe("resting pressure", () => {
   });
 });
 
+describe("resting pulse", () => {
+  const pulse = (pulse_per_min: number, activity: "recreational" | "trained" = "recreational") =>
+    table(
+      screened(
+        clear,
+        { blood_pressure: { readings: [{ systolic_mmhg: 120, diastolic_mmhg: 75, pulse_per_min }] } },
+        { client: { activity } },
+      ),
+      "referral_flags",
+    )?.rows.map((row) => [row[1], row[2]]);
+  // common practice: above 100, or below 40 in people who are not trained
+  it("is listed above 100 and, untrained, below 40", () => {
+    expect(pulse(100)).toBeUndefined();
+    expect(pulse(101)).toEqual([["101 /min", "above 100 /min"]]);
+    expect(pulse(40)).toBeUndefined();
+    expect(pulse(39)).toEqual([["39 /min", "below 40 /min in people who are not trained"]]);
+    expect(pulse(39, "trained")).toBeUndefined();
+  });
+});
+
 describe("record", () => {
+  it("says in words what speaks against exercise", () => {
+    expect(because(screened({ ...clear, known_disease: disease }), "screening_decision")).toContain(
+      "known diabetes: clear before vigorous; no medical clearance is recorded",
+    );
+    const { symptoms: _, ...silent } = clear;
+    expect(because(screened(silent), "screening_decision")).toContain("not answered: symptoms (discomfort of chest");
+  });
   it("marks limits that nobody signed, and names who did", () => {
     expect(judgement(screened(clear), "physician_sign_off")?.verdict).toBe("needed");
     const sign = { screening_sign_off: { by_role: "sports physician", date: "2026-01-10" } };
