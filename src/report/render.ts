@@ -122,7 +122,7 @@ const FACES: Readonly<Record<string, readonly [family: string, weight: number, s
   "sans-regular": ["Waymark Sans", 400, "normal"],
   "sans-bold": ["Waymark Sans", 600, "normal"],
 };
-const fontFaces = (fonts: Readonly<Record<string, Uint8Array>>): string =>
+export const fontFaces = (fonts: Readonly<Record<string, Uint8Array>>): string =>
   Object.entries(FACES)
     .flatMap(([file, [family, weight, style]]) => {
       const bytes = fonts[file];
@@ -137,12 +137,13 @@ const fontFaces = (fonts: Readonly<Record<string, Uint8Array>>): string =>
 /** Running head and foot of the printed page: they need the visit's own words, so they are written per report. */
 function pageRule(input: ReportInput, speech: ReturnType<typeof speechOf>): string {
   const { results, laboratory } = input;
-  const left = css(`${results.client} · ${speech.date(results.date)}`);
-  const right = css(laboratory.name);
+  const left = cssText(`${results.client} · ${speech.date(results.date)}`);
+  const right = cssText(laboratory.name);
   const pageOf = speech.say("report.page_of", { page: "\u0001", pages: "\u0002" });
-  const counter = css(pageOf).replace("\u0001", '" counter(page) "').replace("\u0002", '" counter(pages) "');
-  const digest = css(speech.say("report.digest", { digest: input.digest.slice(0, 12) }));
+  const counter = cssText(pageOf).replace("\u0001", '" counter(page) "').replace("\u0002", '" counter(pages) "');
+  const digest = cssText(speech.say("report.digest", { digest: input.digest.slice(0, 12) }));
   return `@page{size:${laboratory.paper === "Letter" ? "letter" : "A4"};@top-left{content:${left}}@top-right{content:${right}}@bottom-left{content:${digest}}@bottom-right{content:${counter}}}`;
 }
-const css = (text: string): string =>
+/** Any text as a string of CSS. */
+export const cssText = (text: string): string =>
   `"${text.replace(/[\\"<>\n\r]/g, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `)}"`;
