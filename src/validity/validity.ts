@@ -34,7 +34,7 @@ export function validity(entries: readonly Entry[], visit: Visit, rules: readonl
   return [
     ...entries.map((entry) => {
       const remark = reasons.get(entry.id);
-      return remark === undefined ? entry : withhold(entry, remark, remark.affects.includes(entry.id));
+      return remark === undefined ? entry : withhold(entry, remark, reasons);
     }),
     ...remarks.map((remark) => rememberNumbers(remark, entries, reasons)),
   ];
@@ -66,8 +66,12 @@ function withDependents(ids: readonly string[], entries: readonly Entry[]): Read
 
 const titleOf = (id: string): string => catalogue[id as MeasureId]?.title ?? id;
 
-function withhold(entry: Entry, remark: Remark, direct: boolean): Entry {
-  const cause = direct ? "" : ` (it rests on ${remark.affects.map(titleOf).join(", ")})`;
+function withhold(entry: Entry, remark: Remark, reasons: ReadonlyMap<string, Remark>): Entry {
+  const below = inputsOf(entry).flatMap(({ measure }) =>
+    measure !== undefined && reasons.has(measure) ? [measure] : [],
+  );
+  const direct = remark.affects.includes(entry.id);
+  const cause = direct ? "" : ` (it rests on ${below.map(titleOf).join(", ")})`;
   const because = `withheld, because ${remark.found}${cause}; the limit is ${remark.limit}`;
   if (entry.kind === "quantity" || entry.kind === "judgement") return { kind: "not given", id: entry.id, because };
   if (entry.kind === "table")

@@ -70,7 +70,7 @@ describe("scan", () => {
   it("does not compute a share from two parts of three", () => {
     const found = derived({ size, dxa: { whole: { fat_g: 20000, lean_g: 40000 } } });
     expect(because(found, "body_fat_percent")).toBe("dxa.whole.bmc_g not recorded");
-    expect(because(found, "fat_free_mass_index")).toContain("bmc_g not recorded");
+    expect(because(found, "fat_free_mass_index")).toContain("bmc_g was not recorded");
     expect(quantity(found, "fat_mass")?.value).toBe(20);
     expect(because(found, "appendicular_lean_mass_index")).toContain("left_arm and right_arm");
   });

@@ -1,4 +1,8 @@
+import { expect, it } from "vitest";
+import { deriveComposition } from "../../src/derive/composition.js";
+import { deriveSize } from "../../src/derive/size.js";
 import type { Dxa, Impedance } from "../../src/kernel/generated/session.js";
+import { openNotebook } from "../../src/kernel/notebook.js";
 import { rule as contrast } from "../../src/validity/composition/dxa-contrast.js";
 import { rule as mass } from "../../src/validity/composition/dxa-mass-agreement.js";
 import { rule as positioning } from "../../src/validity/composition/dxa-positioning.js";
@@ -12,6 +16,8 @@ import { rule as implant } from "../../src/validity/composition/impedance-implan
 import { rule as folds } from "../../src/validity/composition/skinfold-duplicates.js";
 import { rule as method } from "../../src/validity/composition/skinfold-method.js";
 import { rule as technical } from "../../src/validity/composition/skinfold-technical-error.js";
+import { validity } from "../../src/validity/validity.js";
+import { visitOf } from "../derive/visit-of.js";
 import { check } from "./findings-of.js";
 
 const scan = (more: Partial<Dxa> = {}, mass_kg = 70) => ({
@@ -110,3 +116,28 @@ check(conditions, [
   ],
   ["not recorded", { impedance: { fat_percent: 20 } }, ["record: not recorded"]],
 ]);
+
+it("a scan of another client takes every number of the scan out of use, and no other", () => {
+  const limb = { fat_g: 1000, lean_g: 5000, bmc_g: 300 };
+  const visit = visitOf({
+    ...scan(
+      {
+        left_arm: limb,
+        right_arm: limb,
+        left_leg: limb,
+        right_leg: limb,
+        android: limb,
+        gynoid: limb,
+        vat_mass_g: 400,
+      },
+      60,
+    ),
+    size: { mass_kg: 60, stature_cm: 170 },
+    impedance: { fat_percent: 20 },
+  });
+  const book = openNotebook();
+  deriveSize(book, visit);
+  deriveComposition(book, visit);
+  const left = validity(book.entries(), visit, [mass]).filter((e) => e.kind === "quantity");
+  expect(left.map((e) => e.id)).toEqual(["age", "stature", "body_mass", "body_mass_index", "impedance_fat_percent"]);
+});

@@ -7,9 +7,11 @@ import type { Visit } from "../../kernel/visit.js";
 import * as fatShare from "./body-fat-percent.js";
 import * as leastChange from "./dxa-least-change.js";
 import { limbs, regionShare, writeRegions } from "./dxa-regions.js";
+import * as fatFree from "./fat-free-mass.js";
 import * as leanOverBmi from "./lean-over-bmi.js";
 import * as massIndex from "./mass-index.js";
 import * as ratio from "./region-ratio.js";
+import * as scanMass from "./scan-mass.js";
 import * as total from "./total-mass.js";
 
 /** Largest precision errors (% CV) the official positions accept of a technologist; Hangartner TN et al. 2013, from memory. */
@@ -65,20 +67,8 @@ function writeMasses(book: Notebook, dxa: Dxa, key: (name: string) => string): v
   note("fat_mass", "fat_g", fat, fat === undefined ? undefined : precisionOf(dxa, "fat_mass", fat / 1000));
   note("lean_mass", "lean_g", lean, lean === undefined ? undefined : precisionOf(dxa, "lean_mass", lean / 1000));
   note("bone_mineral_content", "bmc_g", bone);
-  const sum = (id: MeasureId, parts: readonly (readonly [string, number | undefined])[]) => {
-    const values = parts.flatMap(([, grams]) => (grams === undefined ? [] : [grams]));
-    if (values.length < parts.length) book.withhold(id, missing(dxa));
-    else book.compute(id, total.info, [{ name: parts.map(([name]) => name).join(" + "), value: values, unit: "g" }]);
-  };
-  sum("fat_free_mass", [
-    ["lean", lean],
-    ["bone mineral", bone],
-  ]);
-  sum("dxa_total_mass", [
-    ["fat", fat],
-    ["lean", lean],
-    ["bone mineral", bone],
-  ]);
+  book.compute("fat_free_mass", fatFree.info, ["lean_mass", "bone_mineral_content"]);
+  book.compute("dxa_total_mass", scanMass.info, ["fat_mass", "lean_mass", "bone_mineral_content"]);
 }
 
 /** The laboratory's own precision error, else the largest accepted one; one SD in the value's unit (kg, percentage points). */

@@ -1,5 +1,6 @@
 /**
- * Systolic and diastolic that belong together. A pulse pressure below 20 or above 100 mmHg is far more often a misreading than a finding.
+ * Systolic and diastolic that belong together. A pulse pressure below 20 or above 100 mmHg is far more often a
+ * misreading than a finding.
  */
 
 import { toDecimals } from "../../kernel/rounding.js";

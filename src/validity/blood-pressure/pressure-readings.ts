@@ -1,5 +1,6 @@
 /**
- * One reading of blood pressure is not enough: the first is usually the highest. Two at least; the European rule wants three.
+ * One reading of blood pressure is not enough: the first is usually the highest. Two at least; the European rule wants
+ * three.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";

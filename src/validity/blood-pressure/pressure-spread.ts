@@ -1,5 +1,6 @@
 /**
- * Where the first two readings differ by more than 10 mmHg a fourth is taken; otherwise the mean rests on an unsettled client.
+ * Where the first two readings differ by more than 10 mmHg a fourth is taken; otherwise the mean rests on an unsettled
+ * client.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";

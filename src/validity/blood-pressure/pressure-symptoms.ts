@@ -1,5 +1,6 @@
 /**
- * From 180 systolic or 120 diastolic it matters at once whether the client has symptoms: with them it is an emergency. The question is asked and its answer written down.
+ * From 180 systolic or 120 diastolic it matters at once whether the client has symptoms: with them it is an emergency.
+ * The question is asked and its answer written down.
  */
 
 import { roundTo } from "../../kernel/rounding.js";

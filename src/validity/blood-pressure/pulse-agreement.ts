@@ -1,5 +1,6 @@
 /**
- * The pulse at the cuff and the heart rate of the resting measurement of one visit are close, or one of the two was not rest.
+ * The pulse at the cuff and the heart rate of the resting measurement of one visit are close, or one of the two was
+ * not rest.
  */
 
 import { toDecimals } from "../../kernel/rounding.js";

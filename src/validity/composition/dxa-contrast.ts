@@ -3,8 +3,7 @@
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";
-
-const AFFECTED = ["fat_mass", "lean_mass", "body_fat_percent"] as const;
+import { SCAN_MEASURES } from "./scan-measures.js";
 
 export const rule: Rule = {
   id: "dxa-contrast",
@@ -25,14 +24,6 @@ export const rule: Rule = {
     const dxa = visit.session.dxa;
     if (dxa?.contrast_or_isotope_last_week !== true) return [];
     const because = "What remains in the body is read as bone or lean.";
-    return [
-      finding("fatal", "contrast medium or isotope in the days before", "none", because, [
-        "dxa_total_mass",
-        "bone_mineral_content",
-        "appendicular_lean_mass",
-        "whole_body_bmd",
-        ...AFFECTED,
-      ]),
-    ];
+    return [finding("fatal", "contrast medium or isotope in the days before", "none", because, SCAN_MEASURES)];
   },
 };

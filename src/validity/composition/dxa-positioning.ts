@@ -1,5 +1,6 @@
 /**
- * The whole body lay inside the field. Mirrored halves and limbs outside it are other measurements and are compared only with their like.
+ * The whole body lay inside the field. Mirrored halves and limbs outside it are other measurements and are compared
+ * only with their like.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding, notRecorded } from "../finding.js";

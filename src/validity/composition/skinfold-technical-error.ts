@@ -1,5 +1,6 @@
 /**
- * The measurer's own duplicates agree within a relative technical error of 5 % (7.5 % for beginners). With fewer than three sites the error is not known well enough to judge.
+ * The measurer's own duplicates agree within a relative technical error of 5 % (7.5 % for beginners). With fewer than
+ * three sites the error is not known well enough to judge.
  */
 
 import { roundTo, toDecimals } from "../../kernel/rounding.js";

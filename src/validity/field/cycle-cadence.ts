@@ -1,5 +1,6 @@
 /**
- * The submaximal cycle tests were made at 50 rpm; a faster cadence costs oxygen that the equation does not see. On an ergometer that keeps power it matters less, but it is kept.
+ * The submaximal cycle tests were made at 50 rpm; a faster cadence costs oxygen that the equation does not see. On an
+ * ergometer that keeps power it matters less, but it is kept.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding, notRecorded } from "../finding.js";

@@ -1,5 +1,6 @@
 /**
- * Pressure beyond the published limits to stop, and a fall below the resting pressure while the load rises. Both are findings for a physician; the stricter of two printed operators is used (from 250 and 115).
+ * Pressure beyond the published limits to stop, and a fall below the resting pressure while the load rises. Both are
+ * findings for a physician; the stricter of two printed operators is used (from 250 and 115).
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";

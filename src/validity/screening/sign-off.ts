@@ -1,5 +1,6 @@
 /**
- * The limits at which the laboratory stops or refers are agreed with the physician responsible, and looked at again in time.
+ * The limits at which the laboratory stops or refers are agreed with the physician responsible, and looked at again in
+ * time.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding, notRecorded } from "../finding.js";

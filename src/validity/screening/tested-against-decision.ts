@@ -1,5 +1,6 @@
 /**
- * A test was made although the answers said stop or refer. The record says so; what it found is read with that in view.
+ * A test was made although the answers said stop or refer. The record says so; what it found is read with that in
+ * view.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";

@@ -1,5 +1,6 @@
 /**
- * Mass and stature that belong together. A body mass index below 14 or above 60 kg/m² is far more often a slip of one of the two than a person, and everything per kilogram rests on it.
+ * Mass and stature that belong together. A body mass index below 14 or above 60 kg/m² is far more often a slip of one
+ * of the two than a person, and everything per kilogram rests on it.
  */
 
 import { toDecimals } from "../../kernel/rounding.js";

@@ -1,5 +1,6 @@
 /**
- * A grip value fits a reference table only with the same dynamometer and posture; standing with a straight arm reads higher.
+ * A grip value fits a reference table only with the same dynamometer and posture; standing with a straight arm reads
+ * higher.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { notRecorded } from "../finding.js";

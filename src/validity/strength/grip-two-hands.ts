@@ -1,5 +1,6 @@
 /**
- * A hand is rarely more than 1.6 times the other. Where it is, the number may be the sum of both hands, which some records keep, or a slip.
+ * A hand is rarely more than 1.6 times the other. Where it is, the number may be the sum of both hands, which some
+ * records keep, or a slip.
  */
 
 import { toDecimals } from "../../kernel/rounding.js";

@@ -1,5 +1,6 @@
 /**
- * A lift over body mass can be compared only on the same machine: a sled at 45 degrees moves far more than a seated press.
+ * A lift over body mass can be compared only on the same machine: a sled at 45 degrees moves far more than a seated
+ * press.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { notRecorded } from "../finding.js";

@@ -1,5 +1,6 @@
 /**
- * The pull is made at the joint angles of the second pull, sampled fast enough, and the force is stated as gross or net.
+ * The pull is made at the joint angles of the second pull, sampled fast enough, and the force is stated as gross or
+ * net.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding, notRecorded } from "../finding.js";

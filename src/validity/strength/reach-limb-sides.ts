@@ -1,5 +1,6 @@
 /**
- * Limb lengths of one person differ by less than 3 cm; a larger gap is far more often a slip, and the composite divides by them.
+ * Limb lengths of one person differ by less than 3 cm; a larger gap is far more often a slip, and the composite
+ * divides by them.
  */
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";
