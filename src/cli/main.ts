@@ -11,6 +11,7 @@ const HELP = `waymark: laboratory visits in plain text become reports that can b
   waymark build [PATH …]           write results.yaml and the reports of visits that changed
   waymark diff [PATH …]            what moved since the last commit, and why
   waymark norms [MEASURE]          the reference tables, for whom they hold, and why not
+  waymark retests [MEASURE]        how much results vary here when nothing has changed
   waymark archive CLIENT …         one ZIP a client, with digests and what is needed to rebuild it
   waymark verify [PATH …]          compute again and compare with what is recorded
   waymark explain VISIT MEASURE    follow one number back to its inputs and sources
@@ -27,7 +28,9 @@ const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
   check: () => import("./verbs/check.js"),
   diff: () => import("./verbs/diff.js"),
   explain: () => import("./verbs/explain.js"),
+  guide: () => import("./verbs/guide.js"),
   norms: () => import("./verbs/norms.js"),
+  retests: () => import("./verbs/retests.js"),
   verify: () => import("./verbs/verify.js"),
 };
 
