@@ -70,7 +70,7 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
         rows.map((row) => ({ ...row })),
       );
     await view.runAsync();
-    inAxisOrder(view.scenegraph().root as unknown as Scene);
+    inAxisOrder((view.scenegraph() as unknown as { root: Scene }).root);
     return tidy(await view.toSVG(), figure);
   };
   return {
@@ -171,7 +171,7 @@ function tidy(svg: string, figure: Figure): string {
       .replace(/<g(?: transform="translate\(0,0\)")?>(?:<g\/>|<g><\/g>)*<\/g>|<g\/>/g, "")
       .replace(/(?:<path transform="[^"]*" d="M[\d.]+,0A[^"]*"[^>]*\/>)+/g, circles)
       .replace(/ style="[^"]*"/, "")
-      .replace("<svg", '<svg aria-hidden="true" focusable="false"')
+      .replace("<svg", () => `<svg role="img" aria-label="${attribute(figure.alt)}"`)
   );
 }
 
@@ -213,5 +213,8 @@ function circles(run: string): string {
   flush();
   return `<g stroke-linecap="round">${out.join("")}</g>`;
 }
+
+const attribute = (text: string): string =>
+  text.replace(/[<>&"]/g, (sign) => ({ "<": "&lt;", ">": "&gt;", "&": "&amp;", '"': "&quot;" })[sign] as string);
 
 const oneDecimal = (text: string): string => String(Math.round(Number(text) * 10) / 10).replace(/^-0$/, "0");

@@ -18,7 +18,7 @@ describe("drawings", () => {
     for (const [name, svg] of await draw(figures)) {
       expect(svg.length, name).toBeLessThan(40_000);
       expect(svg, name).not.toMatch(/NaN|Infinity|undefined|<script|href=|http|font-family/);
-      expect(svg, name).toMatch(/^<svg aria-hidden="true"/);
+      expect(svg, name).toMatch(/^<svg role="img" aria-label="[^"]{20,}"/);
     }
   });
   it("are the same bytes in another order, in a second drawer, and on kept views", async () => {

@@ -23,7 +23,7 @@ export function frame(
     head: head(context, title, logo),
     cautions: cautions(context),
     made: edition === "practitioner" ? made(context) : made(context).slice(0, 1),
-    digest: context.digest.slice(0, 12),
+    footDigest: speech.say("report.digest", { digest: context.digest.slice(0, 12) }),
   };
 }
 

@@ -112,7 +112,7 @@ export interface Frame {
   readonly head: Head;
   readonly cautions: readonly string[];
   readonly made: readonly Fact[];
-  readonly digest: string;
+  readonly footDigest: string;
 }
 export interface PractitionerView extends Frame {
   readonly contents: readonly { readonly href: string; readonly title: string }[];

@@ -1,0 +1,151 @@
+/** The three editions as HTML: self-contained, safe with hostile remarks, complete in every language, honest in words. */
+import { describe, expect, it } from "vitest";
+import type { Remark } from "../../src/kernel/measure.js";
+import { speechOf, type WordTree } from "../../src/kernel/speech.js";
+import { openReporter } from "../../src/report/render.js";
+import { compileTemplates, TemplateError } from "../../src/report/templates.js";
+import { assets, EDITIONS, inputOf, wordsOf } from "./assets.js";
+import { bare, baseline, retest } from "./fixture.js";
+
+const reporter = openReporter(assets);
+const text = (html: string): string =>
+  html
+    .replace(/<style>[\s\S]*?<\/style>/, "")
+    .replace(/<[^>]*>/g, " ")
+    .replace(/&#x27;/g, "'")
+    .replace(/&quot;/g, '"')
+    .replace(/&lt;/g, "<")
+    .replace(/&amp;/g, "&");
+
+describe.each(EDITIONS)("the %s edition", (edition) => {
+  it("is one self-contained file below 600 kB: no scripts, no outside requests", async () => {
+    const html = await reporter.renderReport(inputOf(edition));
+    expect(html.length).toBeLessThan(600_000);
+    expect(html).not.toMatch(/<script|<link|<iframe|<object|javascript:|\son\w+=/i);
+    expect(
+      [...html.matchAll(/(?:src|href|url)[=(]["']?([^"')\s>]{1,9})/g)]
+        .map((m) => m[1])
+        .filter((to) => !/^(?:#|data:)/.test(to ?? "")),
+    ).toEqual([]);
+    expect(html).toMatch(/^<!DOCTYPE html>\s*<html lang="en">/);
+  });
+  it("has one first heading, headings without a gap, scopes in every table head", async () => {
+    const html = await reporter.renderReport(inputOf(edition));
+    const levels = [...html.matchAll(/<h([1-6])/g)].map((m) => Number(m[1]));
+    expect(levels.filter((level) => level === 1)).toHaveLength(1);
+    for (let i = 1; i < levels.length; i++) expect((levels[i] ?? 0) - (levels[i - 1] ?? 0)).toBeLessThanOrEqual(1);
+    expect([...html.matchAll(/<th(?![^>]*scope=)(?=[\s>])/g)]).toEqual([]);
+    expect(html.match(/<main>/g)).toHaveLength(1);
+  });
+  it("escapes whatever a remark or a name holds", async () => {
+    const input = inputOf(edition);
+    const evil = `</style><script>alert(1)</script><svg onload="x">"'&{{this}}`;
+    const remark: Remark = {
+      kind: "remark",
+      id: "remark_evil",
+      severity: "weakens",
+      found: evil,
+      limit: evil,
+      because: evil,
+      affects: ["body_mass"],
+      rule: "evil r1",
+    };
+    const html = await reporter.renderReport({
+      ...input,
+      results: { ...retest, client: evil, entries: [...retest.entries, remark] },
+      laboratory: { ...input.laboratory, name: evil, letterhead: evil },
+    });
+    expect(html).not.toContain("<script");
+    expect(html).not.toContain("<svg onload");
+    expect(html.match(/<\/style>/g)).toHaveLength(1);
+  });
+  it("never says what a report must not say, and leaves no place unfilled", async () => {
+    const words = text(await reporter.renderReport(inputOf(edition)));
+    expect(words).not.toMatch(/\b(?:significant|abnormal|poor|excellent|biological age|guaranteed)\b/i);
+    expect(words).not.toMatch(/undefined|NaN|\[object|\{\w+\}/);
+  });
+  it("prints a visit that measured almost nothing", async () => {
+    const words = text(await reporter.renderReport(inputOf(edition, "en", bare, [])));
+    expect(words).toContain("c-017");
+    expect(words).toMatch(/not a diagnosis/);
+  });
+  it("is the same bytes a second time and in a new reporter", async () => {
+    const html = await reporter.renderReport(inputOf(edition));
+    expect((await openReporter(assets).renderReport(inputOf(edition))) === html).toBe(true);
+    expect((await reporter.renderReport(inputOf(edition))) === html).toBe(true);
+  });
+  it("always carries its cautions, the client, the visit and the digest", async () => {
+    const words = text(await reporter.renderReport(inputOf(edition)));
+    for (const part of ["c-017", "18 May 2026", "2d711642b726", "chest pain", "not done in pregnancy"])
+      expect(words).toContain(part);
+  });
+});
+
+describe("the practitioner edition", () => {
+  it("shows every entry: values with unit, reasons, remarks beside what they concern", async () => {
+    const words = text(await reporter.renderReport(inputOf("practitioner"))).replace(/\s+/g, " ");
+    expect(words).toContain(
+      "Peak oxygen uptake per kilogram a 43.9 mL/kg/min ± 1.3 about 90 of 100 have a lower value",
+    );
+    expect(words).toContain("The flow sensor read 3.4 % more than the syringe holds");
+    const older = text(await reporter.renderReport(inputOf("practitioner", "en", baseline, []))).replace(/\s+/g, " ");
+    expect(older).toContain("Not given, because ventilation kept rising in proportion until the end of the test.");
+  });
+  it("lists what was not recorded instead of leaving it out", async () => {
+    const words = text(await reporter.renderReport(inputOf("practitioner"))).replace(/\s+/g, " ");
+    expect(words).toMatch(/Lactate Not measured at this visit/);
+    expect(words).toMatch(/Caffeine Not recorded/);
+  });
+  it("links each figure to a table that is there", async () => {
+    const html = await reporter.renderReport(inputOf("practitioner"));
+    const targets = [...html.matchAll(/class="data-link" href="#([^"]*)"/g)].map((m) => m[1]);
+    expect(targets.length).toBeGreaterThan(10);
+    for (const id of targets) expect(html).toContain(`id="${id}"`);
+    const ids = [...html.matchAll(/\sid="([^"]*)"/g)].map((m) => m[1]);
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+  });
+});
+
+describe("the words", () => {
+  const leaves = (tree: WordTree, path = ""): [string, string][] =>
+    Object.entries(tree).flatMap(([key, value]) =>
+      typeof value === "string" ? [[`${path}${key}`, value]] : leaves(value, `${path}${key}.`),
+    );
+  const OWN = /^(?:measures|plain|rules|conditions|choices|regions|verdicts|columns|phases)\./;
+  it("say in German all that they say in English, with the same places", () => {
+    const german = new Map(leaves(wordsOf("de")));
+    for (const [path, english] of leaves(wordsOf("en"))) {
+      expect(german.has(path), path).toBe(true);
+      const places = (said: string) => [...said.matchAll(/\{(\w+)\}/g)].map((m) => m[1]).sort();
+      expect(places(german.get(path) ?? ""), path).toEqual(places(english));
+    }
+    const english = new Set(leaves(wordsOf("en")).map(([path]) => path));
+    for (const path of german.keys()) if (!OWN.test(path)) expect(english.has(path), path).toBe(true);
+  });
+  it("write German numbers and dates", async () => {
+    const words = text(await reporter.renderReport(inputOf("practitioner", "de")));
+    expect(words).toContain("43,9");
+    expect(words).toContain("18. Mai 2026");
+    expect(words).not.toMatch(/\b43\.9\b/);
+  });
+  it("fail with the path when a text is missing", () => {
+    expect(() => speechOf({ language: { tag: "xx" } } as unknown as WordTree)).toThrow(
+      /language\.decimal_sign has no text/,
+    );
+    expect(() => speechOf(wordsOf("en")).say("charts.heart.title")).toThrow(/place \{peak\}/);
+  });
+});
+
+describe("templates", () => {
+  it("name file and line of a fault", () => {
+    expect(() => compileTemplates({ pages: { report: "<p>\n{{#if x}}\n" }, partials: {} })).toThrow(TemplateError);
+    expect(() => compileTemplates({ pages: { report: "<p>\n{{#if x}}\n" }, partials: {} })).toThrow(/report\.hbs:\d/);
+  });
+  it("throw on an absent value, and know no helper but each and if", () => {
+    const page = (source: string) => compileTemplates({ pages: { report: source }, partials: {} }).report;
+    expect(() => page("{{absent}}")?.({})).toThrow(/absent/);
+    expect(() => page("{{lookup this 'constructor'}}")?.({ a: 1 })).toThrow();
+    expect(() => page("{{#with this}}{{/with}}")?.({})).toThrow();
+    expect(page("[{{constructor}}]")?.({})).toBe("[]");
+  });
+});
