@@ -10,6 +10,7 @@ import { fatPercentSiri as siri } from "../../src/derive/composition/fat-percent
 import { girthFatMen } from "../../src/derive/composition/girth-fat-men.js";
 import { deriveComposition } from "../../src/derive/composition.js";
 import { deriveSize } from "../../src/derive/size.js";
+import { OutOfRange } from "../../src/kernel/formula.js";
 import type { Dxa, Session } from "../../src/kernel/generated/session.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
 import { type Around, because, find, judgement, quantity, table, visitOf } from "./visit-of.js";
@@ -169,6 +170,27 @@ describe("girths and impedance", () => {
     const man = derived({ size: { stature_cm: 178 }, girths }, { sex: "male" });
     expect(quantity(man, "girth_fat_percent")?.value).toBeCloseTo(17.96, 2);
     expect(because(derived({ size, girths }), "girth_fat_percent")).toContain("narrowest waist and hip");
+  });
+  it("answers an abdomen 20 cm beyond the neck and refuses a smaller one", () => {
+    expect(girthFatMen(60, 40, 178, 40)).toBeLessThan(10);
+    expect(() => girthFatMen(59.9, 40, 178, 40)).toThrow(OutOfRange);
+  });
+  it("gives the phase angle only with both parts of the impedance", () => {
+    const found = derived({ impedance: { fat_percent: 20, resistance_ohm: 500, reactance_ohm: 50 } });
+    expect(quantity(found, "impedance_phase_angle")?.value).toBeCloseTo(5.711, 3); // by hand: atan 0.1
+    expect(find(derived({ impedance: { resistance_ohm: 500 } }), "impedance_phase_angle")).toBeUndefined();
+  });
+  it("writes no table and no technical error where nothing was read twice or at all", () => {
+    expect(find(derived({ girths: {} }), "girth_readings")).toBeUndefined();
+    const once = derived({ skinfolds: { triceps_mm: 12 } });
+    expect(find(once, "skinfold_technical_error")).toBeUndefined();
+    expect(quantity(once, "skinfold_sum")?.value).toBe(12);
+  });
+  it("gives no share to a region without mass", () => {
+    const none = { fat_g: 0, lean_g: 0, bmc_g: 0 };
+    const found = derived({ dxa: { whole: dxa.whole ?? {}, android: none, gynoid: none } });
+    expect(because(found, "android_gynoid_percent_ratio")).toContain("not recorded");
+    expect(table(found, "dxa_regions")?.rows[1]?.[4]).toBeNull();
   });
   it("keeps impedance apart from the scan", () => {
     const found = derived({ impedance: { fat_percent: 27.4 } });

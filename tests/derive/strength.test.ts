@@ -111,6 +111,9 @@ describe("jump, pull, steps", () => {
     });
     expect(quantity(found, "pull_ups")?.value).toBe(0); // none made is a result
     expect(quantity(found, "pull_ups")?.note).toContain("No sound norm");
+    expect(quantity(found, "pull_ups")?.note).not.toContain("added");
+    const loaded = derived({ pull_ups: { repetitions: 5, added_load_kg: 10 } });
+    expect(quantity(loaded, "pull_ups")?.note).toContain("with 10 kg added");
     expect(quantity(found, "mid_thigh_pull_force")?.value).toBe(2240);
     expect(quantity(found, "mid_thigh_pull_force_per_mass")?.value).toBe(28);
   });

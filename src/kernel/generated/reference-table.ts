@@ -469,11 +469,11 @@ export interface TableCheck {
  */
 export interface TableGiven {
   /**
-   * Sex.
+   * Sex of the person of the check.
    */
   sex: "female" | "male";
   /**
-   * Age.
+   * Age of the person, in years.
    */
   age_years: number;
   /**
@@ -491,7 +491,7 @@ export interface TableExpect {
    */
   percentile?: number;
   /**
-   * z.
+   * Standard score, in SD from the predicted value.
    */
   z?: number;
   /**
