@@ -74,7 +74,7 @@ describe("the command line", () => {
     expect(code).toBe(0);
     expect(out).toMatch(/^body_mass_index {2}28\.5 kg\/m²/);
     expect(out).toMatch(/formula {2}body-mass-index r1: BMI = mass \/ stature²/);
-    expect(out).toMatch(/body_mass {2}88\.9 kg[\s\S]*from {5}session\.yaml size\.mass_kg/);
+    expect(out).toMatch(/body_mass {2}88\.9 kg[\s\S]*session\.yaml size\.mass_kg: 88\.9, 88\.9 kg/);
     expect(copy.run("explain", "c-044/2026-03-30-baseline", "body_mass_indx").err).toMatch(
       /Did you mean body_mass_index\?/,
     );
