@@ -14,6 +14,8 @@ export interface Printer {
   /** Prints one document. Throws PrintError when the browser cannot, twice. */
   print(html: string, facts: PdfFacts): Promise<Uint8Array>;
   close(): Promise<void>;
+  /** Process id of the running browser, or undefined. */
+  processId(): number | undefined;
 }
 
 export class PrintError extends Error {
@@ -42,6 +44,7 @@ interface Slot {
 export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: PrinterOptions = {}): Printer {
   let browser: Promise<Browser> | undefined;
   let profile: string | undefined;
+  let processId: number | undefined;
   const slots: Slot[] = Array.from({ length: pages }, () => ({
     page: undefined,
     used: 0,
@@ -52,7 +55,7 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
   const start = async (): Promise<Browser> => {
     const [{ default: puppeteer }, found] = await Promise.all([import("puppeteer-core"), findBrowser()]);
     profile ??= await mkdtemp(join(tmpdir(), "waymark-browser-"));
-    return puppeteer.launch({
+    const launched = await puppeteer.launch({
       executablePath: found.path,
       headless: "shell",
       userDataDir: profile,
@@ -63,6 +66,8 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
       handleSIGTERM: false,
       handleSIGHUP: false,
     });
+    processId = launched.process()?.pid;
+    return launched;
   };
   const pageOf = async (slot: Slot): Promise<Page> => {
     browser ??= start();
@@ -85,6 +90,7 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
     browser = undefined;
     for (const slot of slots) slot.page = undefined;
     const running = await broken?.catch(() => undefined);
+    processId = undefined;
     if (running === undefined) return;
     await Promise.race([running.close().catch(() => undefined), new Promise((done) => setTimeout(done, 2000).unref())]);
     running.process()?.kill("SIGKILL");
@@ -119,6 +125,7 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
       );
       return printed;
     },
+    processId: () => processId,
     async close() {
       await drop();
       if (profile !== undefined) await rm(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 50 });

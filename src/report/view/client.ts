@@ -2,7 +2,7 @@
 import { measureInfo } from "../../kernel/measures.js";
 import { type Context, entriesOf, quantityOf, sentence, valueWithUnit } from "./context.js";
 import { keyMeasures } from "./keys.js";
-import { threeSentences } from "./summary.js";
+import { planIsReady, threeSentences } from "./summary.js";
 import { entryTable } from "./tables.js";
 import type { ClientView, Fact, Frame } from "./types.js";
 
@@ -11,7 +11,7 @@ export function clientEdition(context: Context, shared: Frame): ClientView {
   const keys = keyMeasures(context);
   const retest = entriesOf(context, "change").length > 0;
   const training = results.entries.flatMap((entry) =>
-    entry.kind === "table" && /^(?:programme|plan)_(?:week|zone|intensit)/.test(entry.id)
+    planIsReady(context) && entry.kind === "table" && /^(?:programme|plan)_(?:week|zone|intensit)/.test(entry.id)
       ? [entryTable(context, entry)]
       : [],
   );

@@ -57,11 +57,16 @@ const moved = (context: Context, change: Change): string =>
     measure: plainNameOf(context, change.measure).replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase()),
   });
 
+/** Whether a plan may go to the client: laid out, reviewed and signed for this visit. */
+export const planIsReady = ({ results }: Context): boolean =>
+  results.entries.some(
+    (entry) => entry.id === "programme_state" && entry.kind === "judgement" && entry.verdict === "ready",
+  );
+
 function next(context: Context, again: boolean): string {
-  const { speech, results } = context;
+  const { speech } = context;
   if (leading(context).length > 0) return speech.say("client.next_doctor");
-  const planned = results.entries.some((entry) => entry.kind === "table" && entry.id.startsWith("programme"));
-  if (planned) return speech.say("client.next_plan");
+  if (planIsReady(context)) return speech.say("client.next_plan");
   return speech.say(again ? "client.next_again" : "client.next_talk");
 }
 
