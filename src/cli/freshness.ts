@@ -59,7 +59,7 @@ export function isFresh(folder: string, built: Built | undefined, key: string, f
 
 /** One digest of everything in the program that can move a byte of output: code, schemas, templates, tables. */
 export function programDigest(): string {
-  const parts = ["dist", "schema", "templates", "src/norms/tables", "src/compare/tables", "src/plan/tables"];
+  const parts = ["dist", "schema", "templates", "src/norms/tables", "src/compare/tables", "src/plan/profiles"];
   const texts = parts
     .filter((part) => existsSync(join(PROGRAM, part)))
     .flatMap((part) =>

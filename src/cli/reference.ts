@@ -5,16 +5,19 @@ import { parse } from "yaml";
 import type { RetestSet } from "../compare/known.js";
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Document } from "../kernel/document.js";
+import type { EventProfile } from "../kernel/generated/event-profile.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import type { TypicalErrorTable } from "../kernel/generated/typical-error.js";
 import type { Reference } from "../pipeline.js";
 import { readPairs } from "../read/retests.js";
+import { plainYaml } from "../read/yaml-plain.js";
 import { type Checker, openChecker, type Schemas } from "../validate/checker.js";
 import { readFile } from "./files.js";
 import { PROGRAM } from "./freshness.js";
 import { laboratoryTables } from "./own-tables.js";
 import type { Practice } from "./practice.js";
+import { repeatedClients } from "./reliability-visits.js";
 
 export function loadSchemas(): Schemas {
   const folder = join(PROGRAM, "schema");
@@ -32,7 +35,10 @@ function tablesIn<T>(folder: string): T[] {
   return readdirSync(path)
     .filter((file) => file.endsWith(".yaml"))
     .sort()
-    .map((file) => parse(readFileSync(join(path, file), "utf8")) as T);
+    .map((file) => {
+      const text = readFileSync(join(path, file), "utf8");
+      return (plainYaml(text) ?? parse(text)) as T;
+    });
 }
 
 /** The laboratory's own retests, from the files lab.yaml names. A faulty file is reported, and counts for nothing. */
@@ -49,6 +55,7 @@ function laboratoryRetests(
       {
         measure: entry.measure,
         pairs: reading.pairs,
+        file: entry.file,
         from: entry.from ?? "the laboratory's own retests",
         ...(entry.days_between === undefined ? {} : { daysBetween: String(entry.days_between) }),
         ...(entry.mode === undefined ? {} : { conditions: { mode: entry.mode } }),
@@ -74,13 +81,17 @@ export async function openReference(practice: Practice, lab: Document): Promise<
   const retests = laboratoryRetests(practice, laboratory);
   const builtIn = builtInTables();
   const own = laboratoryTables(practice.root, laboratory, checker, builtIn);
+  const base = { checker, rules, tables: [...builtIn, ...own.tables] };
+  const repeats =
+    repeatedClients(practice).length === 0
+      ? []
+      : (await import("./reliability.js")).reliabilityRetests(practice, lab, base);
   return {
     reference: {
-      checker,
-      rules,
-      tables: [...builtIn, ...own.tables],
+      ...base,
       publishedErrors: tablesIn<TypicalErrorTable>("src/compare/tables"),
-      laboratoryRetests: retests.sets,
+      laboratoryRetests: [...retests.sets, ...repeats],
+      eventProfiles: tablesIn<EventProfile>("src/plan/profiles"),
     },
     diagnostics: [...retests.diagnostics, ...own.diagnostics],
   };

@@ -25,6 +25,7 @@ export const codes = {
   "csv-time-twice": "Two rows of a CSV have one time.",
   "csv-unit": "The median of a column is one no client can have: the unit or the column is wrong.",
   "csv-channel-empty": "A mapped column holds no value at all.",
+  "training-log": "A client's training log has a row that cannot be read.",
   "retest-file": "A file with the laboratory's own test-retest pairs cannot be read.",
   "reference-table": "A laboratory's own reference table has a gap, a slip or a check that does not come out.",
   // one value against the schema

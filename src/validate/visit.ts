@@ -19,6 +19,7 @@ import { documentFaults } from "./faults.js";
 import { laboratoryFaults, measureFaults } from "./named.js";
 import { personalFaults } from "./privacy.js";
 import { type ReadSeries, seriesOf } from "./series-files.js";
+import { logOf, type ReadLog } from "./training-log.js";
 import { words } from "./words.js";
 
 export interface VisitTexts {
@@ -59,7 +60,12 @@ function contentFaults(kind: DocumentKind, document: Document): readonly Diagnos
 }
 const remembered = new WeakMap<Document, readonly Diagnostic[]>();
 
-export function validateVisit(texts: VisitTexts, checker: Checker, readSeries: ReadSeries): Validation {
+export function validateVisit(
+  texts: VisitTexts,
+  checker: Checker,
+  readSeries: ReadSeries,
+  readLog?: ReadLog,
+): Validation {
   const { lab, client, session } = texts;
   const diagnostics: Diagnostic[] = [
     ...validateDocument("laboratory", lab, checker),
@@ -75,15 +81,17 @@ export function validateVisit(texts: VisitTexts, checker: Checker, readSeries: R
       : pressureFaults(lab, session)),
   );
   function suspected(document: Document, path: Path): boolean {
+    if (diagnostics.length === 0) return false;
     const { line } = document.place(path);
     return diagnostics.some((d) => d.at.file === document.file && d.at.line === line);
   }
   const { series, faults } = seriesOf(texts, hasError(validateDocument("laboratory", lab, checker)), readSeries);
-  diagnostics.push(...faults);
+  const log = logOf(texts, readLog);
+  diagnostics.push(...faults, ...log.faults);
   const sorted = inOrder(withoutRepeats(diagnostics), [lab.file, client?.file ?? "", session.file]);
   if (client === undefined || hasError(sorted)) return { diagnostics: sorted };
   const visit = assemble(lab.value as Laboratory, client.value as Client, session, series, checker);
-  return { visit, diagnostics: sorted };
+  return { visit: log.sessions ? { ...visit, trainingLog: log.sessions } : visit, diagnostics: sorted };
 }
 
 function assemble(

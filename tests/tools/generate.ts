@@ -17,6 +17,7 @@ const SCHEMAS: Record<string, string> = {
   "schema/blocks/choices.schema.json": "src/kernel/generated/choices.ts",
   "schema/typical-error.schema.json": "src/kernel/generated/typical-error.ts",
   "schema/reference-table.schema.json": "src/kernel/generated/reference-table.ts",
+  "schema/event-profile.schema.json": "src/kernel/generated/event-profile.ts",
 };
 
 async function types(schema: string): Promise<string> {

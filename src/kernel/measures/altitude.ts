@@ -47,5 +47,8 @@ export const altitudeMeasures = {
   task_share: { title: "Share of the expected peak that the walk takes", section: "altitude", unit: "%", decimals: 0 },
   ascent_schedule: { title: "Nights of the ascent against published limits", section: "altitude" },
   ascent_judgement: { title: "Ascent schedule", section: "altitude" },
+  saturation_by_altitude: { title: "Oxygen saturation seen at altitudes", section: "altitude" },
+  preacclimatisation: { title: "What trials say of hypoxia before the journey", section: "altitude" },
+  altitude_energy: { title: "Energy and load on high journeys", section: "altitude" },
   altitude_caution: { title: "Medical caution for altitude", section: "altitude" },
 } as const satisfies Catalogue;

@@ -1,0 +1,25 @@
+/** Days as ISO texts. Every sum goes through universal time, so that no time zone can move a session to another day. */
+const DAY_MS = 86_400_000;
+export const WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
+export type Weekday = (typeof WEEKDAYS)[number];
+
+/** The day `days` later (earlier when negative). */
+export const addDays = (iso: string, days: number): string =>
+  new Date(Date.parse(iso) + days * DAY_MS).toISOString().slice(0, 10);
+
+/** Whole days from one ISO date to another; negative when the second is earlier. */
+export const daysBetween = (from: string, to: string): number =>
+  Math.round((Date.parse(to) - Date.parse(from)) / DAY_MS);
+
+/** 0 for Monday to 6 for Sunday. 1970-01-01 was a Thursday. */
+export const weekdayOf = (iso: string): number => {
+  const days = Math.floor(Date.parse(iso) / DAY_MS) + 3;
+  return ((days % 7) + 7) % 7;
+};
+
+/** The Monday of the week that holds the day. */
+export const mondayOf = (iso: string): string => addDays(iso, -weekdayOf(iso));
+
+const SHORT = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;
+/** "Mon", "Tue" … of an ISO date. */
+export const shortDay = (iso: string): string => SHORT[weekdayOf(iso)] as string;

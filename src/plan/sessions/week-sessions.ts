@@ -1,0 +1,254 @@
+/**
+ * The sessions of one week: a long one, one or two harder ones as far as they are allowed, easy ones on the other days,
+ * strength work beside the easy ones. Which day holds what is a convention; the sum is the week's minutes exactly.
+ */
+import type { LoadedWalk, SessionOverride } from "../../kernel/generated/client.js";
+import { weekdayOf } from "../days.js";
+import { SESSION_RATING } from "../intensity/anchors.js";
+import { avoids, type Settings } from "../settings.js";
+import { strengthDose } from "../strength/dose.js";
+import type { PlanWeek } from "../weeks/lay-out.js";
+import { intervalsFor } from "./intervals.js";
+import { loadedWalkOf } from "./loaded.js";
+import type { Kind, Session } from "./session.js";
+
+export interface Means {
+  readonly vigorous: boolean;
+  /** False where a drug makes heart rates no guide. */
+  readonly heartRate: boolean;
+  /** False where the middle domain is merged or unknown. */
+  readonly steady: boolean;
+  readonly walk?: LoadedWalk;
+  /** Body mass in kg, for the share of a load. */
+  readonly massKg?: number;
+  /** Weeks of loading before the taper. */
+  readonly loadingWeeks: number;
+}
+
+/** An easier week has fewer sessions rather than ones too short for an effort: effort stays, minutes fall. */
+const LEAST_MIN = 20;
+const LEAST_EASIER_MIN = 30;
+const WEIGHT: Readonly<Record<Exclude<Kind, "rest" | "strength">, number>> = {
+  long: 1.6,
+  "loaded walk": 1.6,
+  intervals: 1.1,
+  steady: 1,
+  easy: 1,
+};
+const CONVENTION = "convention";
+
+export function weekSessions(
+  week: PlanWeek,
+  settings: Settings,
+  means: Means,
+  overrides: readonly SessionOverride[],
+): readonly Session[] {
+  const laid = laidOut(week, settings, means);
+  const own = overrides.filter((one) => sameWeek(week, one.date) && allowedByHand(one, means.vigorous));
+  if (own.length === 0) return laid;
+  const days = new Set(own.map((one) => one.date));
+  return [
+    ...laid.filter((session) => !days.has(session.date)),
+    ...own.filter((o) => o.kind !== "rest").map(byHand),
+  ].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+}
+
+/** A limit of the plan may be broken by hand; a missing clearance may not. */
+export const allowedByHand = (one: SessionOverride, vigorous: boolean): boolean =>
+  vigorous || (one.kind !== "intervals" && one.kind !== "steady");
+
+const sameWeek = (week: PlanWeek, date: string): boolean => {
+  const days = (Date.parse(date) - Date.parse(week.monday)) / 86_400_000;
+  return days >= 0 && days < 7;
+};
+
+function laidOut(week: PlanWeek, settings: Settings, means: Means): Session[] {
+  if (week.days.length === 0 || week.minutes < 10) return [];
+  const strength = strengthDose(week, settings);
+  const strengthMinutes = strength.length * (strength[0]?.minutes ?? 0);
+  const endurance = week.minutes - strengthMinutes;
+  const least = week.easier ? LEAST_EASIER_MIN : LEAST_MIN;
+  const count = Math.max(1, Math.min(week.days.length, Math.floor(endurance / least)));
+  const days = chosenDays(week.days, count, settings);
+  const kinds = kindsOf(days, week, settings, means);
+  const minutes = share(endurance, kinds);
+  const sessions = days.map((date, i) => build(date, kinds[i] as Kind, minutes[i] as number, week, settings, means));
+  const spots = strengthDays(days, kinds, week.days, strength.length);
+  return [...sessions, ...strength.flatMap((one, i) => (spots[i] ? [{ ...one, date: spots[i] as string }] : []))].sort(
+    (a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0),
+  );
+}
+
+/** The days for endurance: the long day, then those farthest from the days already taken. */
+function chosenDays(days: readonly string[], count: number, settings: Settings): string[] {
+  const long = days.find((day) => weekdayOf(day) === settings.longDay) ?? (days.at(-1) as string);
+  const taken = [long];
+  while (taken.length < count) {
+    const rest = days.filter((day) => !taken.includes(day));
+    const gap = (day: string) => Math.min(...taken.map((other) => ring(day, other)));
+    taken.push(rest.reduce((best, day) => (gap(day) > gap(best) ? day : best)));
+  }
+  return taken.sort();
+}
+/** Days between two weekdays, round the week. */
+const ring = (a: string, b: string): number => {
+  const apart = Math.abs(weekdayOf(a) - weekdayOf(b));
+  return Math.min(apart, 7 - apart);
+};
+
+function kindsOf(days: readonly string[], week: PlanWeek, settings: Settings, means: Means): Kind[] {
+  const kinds = new Map<string, Kind>(days.map((day) => [day, "easy"]));
+  const long = days.find((day) => weekdayOf(day) === settings.longDay) ?? (days.at(-1) as string);
+  const loaded = settings.loadBearing && !avoids(settings, "load carriage", long) && carries(week);
+  if (!beforeTest(long, settings)) kinds.set(long, loaded ? "loaded walk" : "long");
+  const harder = harderKinds(days.length, week, settings, means);
+  const taken = [long];
+  for (const kind of harder) {
+    const free = days.filter((day) => !taken.includes(day) && !beforeTest(day, settings));
+    if (free.length === 0) break;
+    const gap = (day: string) => Math.min(...taken.map((other) => ring(day, other)));
+    const day = free.reduce((best, one) => (gap(one) > gap(best) ? one : best));
+    kinds.set(day, kind);
+    taken.push(day);
+  }
+  return days.map((day) => kinds.get(day) as Kind);
+}
+
+/** Nothing hard on the two days before a test or the goal. */
+const beforeTest = (day: string, settings: Settings): boolean =>
+  [...settings.retests, settings.goalDate].some((test) => {
+    const days = (Date.parse(test) - Date.parse(day)) / 86_400_000;
+    return days > 0 && days <= 2;
+  });
+
+/** Loaded walks two to four times a month (Orr and others, review): every other week at first, then weekly. */
+const carries = (week: PlanWeek): boolean =>
+  week.phase !== "taper" && !week.easier && (week.phase !== "foundation" || week.number % 2 === 0);
+
+function harderKinds(days: number, week: PlanWeek, settings: Settings, means: Means): Kind[] {
+  if (!means.vigorous || days < 2) return [];
+  const hard: Kind = avoids(settings, "hard intervals", week.monday) ? "steady" : "intervals";
+  const steady: Kind[] = means.steady ? ["steady"] : [];
+  const wanted: Kind[] =
+    week.phase === "foundation"
+      ? days >= 4 && !week.easier
+        ? [hard, ...steady]
+        : [hard]
+      : week.phase === "specific" && days >= 5 && !week.easier
+        ? [hard, hard]
+        : days >= 4 && !week.easier
+          ? [hard, ...steady]
+          : [hard];
+  return wanted.filter((kind) => kind !== "steady" || means.steady);
+}
+
+/** Minutes by weight, in fives, the rest to the longest; together exactly the total. */
+function share(total: number, kinds: readonly Kind[]): number[] {
+  const weights = kinds.map((kind) => WEIGHT[kind as keyof typeof WEIGHT]);
+  const all = weights.reduce((sum, weight) => sum + weight, 0);
+  const minutes = weights.map((weight) => Math.floor((total * weight) / all / 5) * 5);
+  const long = kinds.findIndex((kind) => kind === "long" || kind === "loaded walk");
+  const longest = long < 0 ? 0 : long;
+  const spread = minutes.reduce((sum, one) => sum + one, 0);
+  minutes[longest] = (minutes[longest] as number) + total - spread;
+  return minutes;
+}
+
+/** Beside easy days first, then beside the harder ones, the long day last. */
+function strengthDays(
+  days: readonly string[],
+  kinds: readonly Kind[],
+  all: readonly string[],
+  count: number,
+): string[] {
+  const rank = (day: string): number => {
+    const kind = kinds[days.indexOf(day)];
+    return kind === undefined ? 0 : kind === "easy" ? 1 : kind === "long" || kind === "loaded walk" ? 3 : 2;
+  };
+  const taken: string[] = [];
+  while (taken.length < Math.min(count, all.length)) {
+    const free = all.filter((day) => !taken.includes(day));
+    const gap = (day: string) => (taken.length === 0 ? 0 : Math.min(...taken.map((other) => ring(day, other))));
+    taken.push(
+      free.reduce((best, day) =>
+        rank(day) - (gap(day) > 1 ? 1.5 : 0) < rank(best) - (gap(best) > 1 ? 1.5 : 0) ? day : best,
+      ),
+    );
+  }
+  return taken;
+}
+
+function build(date: string, kind: Kind, minutes: number, week: PlanWeek, settings: Settings, means: Means): Session {
+  const mode = settings.modes.find((one) => allowed(settings, one, date)) ?? "walk";
+  if (kind === "intervals") {
+    const most = week.easier || week.phase === "taper" ? 3 : Math.min(4, 1 + Math.ceil(week.number / 2));
+    const found = intervalsFor(minutes, most, means.heartRate);
+    if (found)
+      return {
+        date,
+        kind,
+        minutes,
+        easy: minutes - found.hardMinutes,
+        steady: 0,
+        hard: found.hardMinutes,
+        rating: SESSION_RATING.intervals,
+        what: `${mode}: ${found.what}`,
+        source: found.format.source,
+      };
+    return easySession(date, "easy", minutes, mode);
+  }
+  if (kind === "steady") {
+    const most = week.easier ? 15 : week.phase === "foundation" ? 20 : 40;
+    const steady = Math.min(most, Math.max(0, minutes - 15));
+    if (steady < 5) return easySession(date, "easy", minutes, mode);
+    return {
+      date,
+      kind,
+      minutes,
+      easy: minutes - steady,
+      steady,
+      hard: 0,
+      rating: SESSION_RATING.steady,
+      what: `${mode}: 10 min easy, ${steady} min steady, easy to the end of ${minutes} min`,
+      source: `${CONVENTION}; Festa 2020, Front Sports Act Living 1:70 for steady work`,
+    };
+  }
+  if (kind === "loaded walk") return loadedWalkOf(date, minutes, week, settings, means);
+  return easySession(date, kind as "easy" | "long", minutes, mode);
+}
+
+const STRAIN = { cycle: "cycling", row: "rowing", run: "running" } as const;
+const allowed = (settings: Settings, mode: string, day: string): boolean => {
+  const strain = STRAIN[mode as keyof typeof STRAIN];
+  return strain === undefined || !avoids(settings, strain, day);
+};
+
+const easySession = (date: string, kind: "easy" | "long", minutes: number, mode: string): Session => ({
+  date,
+  kind,
+  minutes,
+  easy: minutes,
+  steady: 0,
+  hard: 0,
+  rating: SESSION_RATING[kind],
+  what: `${mode}: ${minutes} min easy${kind === "long" ? ", the longest of the week" : ""}`,
+  source: "convention; most minutes easy as observed in endurance athletes (Seiler and Kjerland 2006)",
+});
+
+function byHand(one: SessionOverride): Session {
+  const kind = one.kind as Exclude<Kind, "rest">;
+  const hard = kind === "intervals" ? Math.min(16, one.minutes) : 0;
+  const steady = kind === "steady" ? Math.max(0, one.minutes - 15) : 0;
+  return {
+    date: one.date,
+    kind,
+    minutes: one.minutes,
+    easy: kind === "strength" ? 0 : one.minutes - hard - steady,
+    steady,
+    hard,
+    rating: SESSION_RATING[kind],
+    what: one.what ?? `${kind}, ${one.minutes} min`,
+    source: "set by the practitioner",
+    byHand: one.because,
+  };
+}

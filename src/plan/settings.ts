@@ -1,0 +1,140 @@
+/**
+ * What a plan is laid out with: the client's own words from client.yaml, with what changed at a retest on top, and for
+ * what was left out a convention that the plan names.
+ */
+import type { Goal, Injury, Plan } from "../kernel/generated/client.js";
+import type { EventProfile } from "../kernel/generated/event-profile.js";
+import type { Visit } from "../kernel/visit.js";
+import { addDays, WEEKDAYS, weekdayOf } from "./days.js";
+
+export interface Settings {
+  readonly visitDate: string;
+  /** The first day that is not trained for: arrival at altitude, or the goal. */
+  readonly goalDate: string;
+  readonly goal: Goal;
+  readonly profile?: EventProfile;
+  readonly daysPerWeek: number;
+  readonly minutesAtMost: number;
+  readonly minutesNow: number;
+  /** 0 Monday to 6 Sunday, rising. */
+  readonly days: readonly number[];
+  readonly longDay: number;
+  readonly modes: readonly string[];
+  readonly equipment: readonly string[];
+  readonly strengthLevel: "novice" | "intermediate" | "advanced";
+  readonly injuries: readonly Injury[];
+  readonly progression: number;
+  readonly easierEvery: number;
+  readonly easierShare: number;
+  readonly taperReduction: number;
+  readonly retests: readonly string[];
+  readonly loadBearing: boolean;
+  /** Where each choice comes from: "client.yaml" or "convention". */
+  readonly from: readonly (readonly [what: string, value: string, source: string])[];
+}
+
+export type Week = Pick<
+  Plan,
+  | "days_per_week"
+  | "hours_per_week"
+  | "hours_now"
+  | "training_days"
+  | "long_day"
+  | "modes"
+  | "equipment"
+  | "strength_level"
+  | "injuries"
+>;
+
+/** Minutes a week to start from where the client did not say, by usual activity; a convention. */
+const START = { inactive: 60, recreational: 180, trained: 360, "highly trained": 540 } as const;
+const SPREAD: readonly (readonly number[])[] = [
+  [],
+  [5],
+  [1, 5],
+  [1, 3, 5],
+  [1, 3, 5, 6],
+  [0, 1, 3, 5, 6],
+  [0, 1, 2, 4, 5, 6],
+  [0, 1, 2, 3, 4, 5, 6],
+];
+
+/** The plan's keys as they hold at a date: the first words, and every later change up to it. */
+export function weekAt(plan: Plan, date: string): Week {
+  const changes = [...(plan.adjusted ?? [])]
+    .filter((change) => change.from_visit <= date)
+    .sort((a, b) => (a.from_visit < b.from_visit ? -1 : 1));
+  return Object.assign({}, plan, ...changes) as Week;
+}
+
+/** The goal a visit plans for: the first with a date after it. */
+export const goalOf = (visit: Visit): Goal | undefined =>
+  visit.client.goals?.find((goal) => (goal.arrival ?? goal.date ?? "") > visit.session.date);
+
+export function settingsOf(
+  visit: Visit,
+  plan: Plan,
+  goal: Goal,
+  profile: EventProfile | undefined,
+  minutesBefore: number | undefined,
+): Settings {
+  const week = weekAt(plan, visit.session.date);
+  const from: [string, string, string][] = [];
+  const say = <T>(what: string, given: T | undefined, convention: T, text: (value: T) => string): T => {
+    const value = given ?? convention;
+    from.push([what, text(value), given === undefined ? "convention" : "client.yaml plan"]);
+    return value;
+  };
+  const daysPerWeek = say("Training days a week", week.days_per_week ?? week.training_days?.length, 3, String);
+  const start = minutesBefore ?? (week.hours_now === undefined ? undefined : Math.round(week.hours_now * 60));
+  const convention = START[visit.client.activity ?? "inactive"];
+  const asked = week.hours_per_week === undefined ? undefined : Math.round(week.hours_per_week * 60);
+  const minutesAtMost = say(
+    "Minutes a week at most",
+    asked,
+    Math.max(150, Math.round((start ?? convention) * 1.5)),
+    String,
+  );
+  const minutesNow = Math.min(say("Minutes a week to start from", start, convention, String), minutesAtMost);
+  if (minutesBefore !== undefined)
+    from[from.length - 1] = [
+      "Minutes a week to start from",
+      String(minutesBefore),
+      "done or planned before this visit",
+    ];
+  const given = week.training_days?.map((name) => WEEKDAYS.indexOf(name)).sort((a, b) => a - b);
+  const days = given !== undefined && given.length === daysPerWeek ? given : (SPREAD[daysPerWeek] as readonly number[]);
+  const longDay = week.long_day === undefined ? (days.at(-1) as number) : WEEKDAYS.indexOf(week.long_day);
+  const injuries = (week.injuries ?? []).filter((one) => (one.until ?? "9999") > visit.session.date);
+  const goalDate = goal.arrival ?? (goal.date as string);
+  return {
+    visitDate: visit.session.date,
+    goalDate,
+    goal,
+    ...(profile === undefined ? {} : { profile }),
+    daysPerWeek,
+    minutesAtMost,
+    minutesNow,
+    days,
+    longDay: days.includes(longDay) ? longDay : (days.at(-1) as number),
+    modes: week.modes ?? ["walk"],
+    equipment: week.equipment ?? ["none"],
+    strengthLevel: say("Experience of strength training", week.strength_level, "novice", String),
+    injuries,
+    progression: say("Rise over the hardest week before, at most, %", plan.progression_pct, 10, String) / 100,
+    easierEvery: say("An easier week every, weeks", plan.easier_every, 4, String),
+    easierShare: say("Minutes of an easier week, % of the week before", plan.easier_pct, 60, String) / 100,
+    taperReduction: plan.taper_reduction_pct ?? 50,
+    retests: (plan.retests ?? []).filter((day) => day > visit.session.date && day < goalDate),
+    loadBearing: profile?.load_bearing === true || (plan.walk?.load_kg ?? 0) > 0,
+    from,
+  };
+}
+
+/** Whether an injury keeps a kind of strain out on a day. */
+export const avoids = (settings: Settings, strain: Injury["avoid"][number], day: string): boolean =>
+  settings.injuries.some((one) => one.avoid.includes(strain) && (one.until ?? "9999-12-31") >= day);
+
+/** The first day of a plan: the one after the visit. */
+export const firstDay = (settings: Settings): string => addDays(settings.visitDate, 1);
+export { weekdayOf };

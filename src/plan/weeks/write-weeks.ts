@@ -1,0 +1,200 @@
+/** The weeks and the coming sessions as tables: everything a week strip or a calendar needs. */
+import type { Cell } from "../../kernel/measure.js";
+import type { Notebook } from "../../kernel/notebook.js";
+import { addDays, daysBetween, shortDay } from "../days.js";
+import type { Intensities } from "../intensity/domains.js";
+import { tried } from "../intensity/write-domains.js";
+import { weeklyMonotony } from "../load/weekly-monotony.js";
+import { weeklyStrain } from "../load/weekly-strain.js";
+import { loadOf, type Session } from "../sessions/session.js";
+import type { Settings } from "../settings.js";
+import type { PlanWeek } from "./lay-out.js";
+import { info as progressionInfo } from "./progression.js";
+import { info as taperInfo } from "./taper.js";
+
+export interface LaidWeek {
+  readonly week: PlanWeek;
+  readonly sessions: readonly Session[];
+}
+/** Sessions are written out for this many weeks; later ones follow from the next test. */
+export const SESSION_WEEKS = 4;
+
+export function writeWeeks(book: Notebook, laid: readonly LaidWeek[], settings: Settings): void {
+  book.table(
+    "programme_weeks",
+    [
+      { key: "week", title: "Week", decimals: 0 },
+      { key: "monday", title: "From Monday" },
+      { key: "phase", title: "Phase" },
+      { key: "minutes", title: "Minutes", unit: "min", decimals: 0 },
+      { key: "easy", title: "Easy", unit: "min", decimals: 0 },
+      { key: "steady", title: "Steady", unit: "min", decimals: 0 },
+      { key: "hard", title: "Hard", unit: "min", decimals: 0 },
+      { key: "strength", title: "Strength", unit: "min", decimals: 0 },
+      { key: "sessions", title: "Sessions", decimals: 0 },
+      { key: "days", title: "Days", decimals: 0 },
+      { key: "easier", title: "Easier week" },
+      { key: "load", title: "Load", decimals: 0 },
+      { key: "monotony", title: "Monotony", decimals: 2 },
+      { key: "strain", title: "Strain", decimals: 0 },
+      { key: "climb", title: "Climb", unit: "m", decimals: 0 },
+      { key: "mark", title: "Mark" },
+      { key: "source", title: "Source" },
+    ],
+    laid.map((one) => weekRow(one, settings)),
+    progressionInfo,
+    [
+      { name: "minutes to start from", value: settings.minutesNow, unit: "min" },
+      { name: "minutes at most", value: settings.minutesAtMost, unit: "min" },
+      { name: "rise", value: settings.progression * 100, unit: "%" },
+    ],
+    "Load is planned: a rating from 0 to 10 for each kind of session, a convention, times its minutes. Monotony and strain stand for whole weeks.",
+  );
+}
+
+const total = (sessions: readonly Session[], of: (session: Session) => number): number =>
+  sessions.reduce((sum, session) => sum + of(session), 0);
+
+function weekRow({ week, sessions }: LaidWeek, settings: Settings): Cell[] {
+  const daily = Array.from({ length: 7 }, (_, i) =>
+    total(
+      sessions.filter((session) => session.date === addDays(week.monday, i)),
+      loadOf,
+    ),
+  );
+  const whole = week.monday > settings.visitDate && !week.goal;
+  const climb = total(sessions, (session) => session.climb ?? 0);
+  return [
+    week.number,
+    week.monday,
+    week.phase,
+    total(sessions, (session) => session.minutes),
+    total(sessions, (session) => session.easy),
+    total(sessions, (session) => session.steady),
+    total(sessions, (session) => session.hard),
+    total(sessions, (session) => (session.kind === "strength" ? session.minutes : 0)),
+    sessions.length,
+    new Set(sessions.map((session) => session.date)).size,
+    week.easier ? "easier" : "",
+    daily.reduce((sum, load) => sum + load, 0),
+    whole ? (tried(() => weeklyMonotony(daily)) ?? null) : null,
+    whole ? (tried(() => weeklyStrain(daily)) ?? null) : null,
+    climb === 0 ? null : climb,
+    markOf(week, settings),
+    sourceOf(week),
+  ];
+}
+
+function markOf(week: PlanWeek, settings: Settings): string {
+  return [
+    ...week.retests.map((day) => `test on ${day}`),
+    ...(week.proposed ? ["test proposed"] : []),
+    ...(week.goal ? [`${settings.goal.arrival === undefined ? "goal" : "arrival"} on ${settings.goalDate}`] : []),
+    ...(week.override ? ["set by the practitioner"] : []),
+  ].join("; ");
+}
+
+const sourceOf = (week: PlanWeek): string =>
+  week.override
+    ? `practitioner: ${week.override.because}`
+    : week.phase === "taper"
+      ? `Bosquet ${taperInfo.source.year}`
+      : "convention";
+
+export function writeSessions(book: Notebook, laid: readonly LaidWeek[], intensities: Intensities): void {
+  const rows = laid
+    .slice(0, SESSION_WEEKS)
+    .flatMap(({ sessions }) => sessions.map((one) => sessionRow(one, intensities)));
+  if (rows.length === 0) return;
+  book.table(
+    "programme_sessions",
+    [
+      { key: "date", title: "Date" },
+      { key: "day", title: "Day" },
+      { key: "kind", title: "Session" },
+      { key: "minutes", title: "Minutes", unit: "min", decimals: 0 },
+      { key: "intensity", title: "Effort" },
+      { key: "heart_rate", title: "Heart rate", unit: "1/min" },
+      { key: "load", title: "Carried", unit: "kg", decimals: 1 },
+      { key: "prescription", title: "What to do" },
+      { key: "source", title: "Source" },
+    ],
+    rows,
+    progressionInfo,
+    [],
+    `The next ${Math.min(SESSION_WEEKS, laid.length)} weeks. A session that is missed is left out, not added to the next.`,
+  );
+}
+
+const INTENSITY: Readonly<Record<Session["kind"], string>> = {
+  easy: "easy",
+  long: "easy",
+  "loaded walk": "easy",
+  steady: "steady",
+  intervals: "hard",
+  strength: "",
+  rest: "",
+};
+
+function sessionRow(session: Session, intensities: Intensities): Cell[] {
+  const word = INTENSITY[session.kind];
+  return [
+    session.date,
+    shortDay(session.date),
+    session.kind,
+    session.minutes,
+    word === "" ? null : word,
+    heartRateText(word, intensities),
+    session.loadKg ?? null,
+    session.byHand === undefined ? session.what : `${session.what} (set by the practitioner: ${session.byHand})`,
+    session.source,
+  ];
+}
+
+/** "up to 132", "133 to 157", "from 158": the limits of the domain, their interval stands in its table. */
+function heartRateText(word: string, intensities: Intensities): string | null {
+  const domain =
+    intensities.domains.find((one) => one.word === word) ??
+    (word === "" || word === "easy" ? undefined : intensities.domains.find((one) => one.word === "steady to hard"));
+  const from = domain?.from?.heartRate?.value;
+  const to = domain?.to?.heartRate?.value;
+  if (from === undefined && to === undefined) return null;
+  if (from === undefined) return `up to ${Math.round(to as number)}`;
+  return to === undefined ? `from ${Math.round(from)}` : `${Math.round(from)} to ${Math.round(to)}`;
+}
+
+export function writeRules(book: Notebook, laid: readonly LaidWeek[], settings: Settings): void {
+  const taper = laid.filter(({ week }) => week.phase === "taper");
+  const days = taper.length === 0 ? 0 : daysBetween((taper[0] as LaidWeek).week.monday, settings.goalDate);
+  book.table(
+    "programme_rules",
+    [
+      { key: "rule", title: "Rule" },
+      { key: "value", title: "Value" },
+      { key: "source", title: "Source" },
+    ],
+    [
+      ...settings.from.map((row): Cell[] => [...row]),
+      ["Phases", "foundation 40 %, build 35 %, specific 25 % of the weeks before the taper", "convention"],
+      [
+        "Days before the goal",
+        days === 0
+          ? "no taper: fewer than four weeks to the goal"
+          : `${settings.taperReduction} % less over the last ${days} days, effort and number of sessions kept`,
+        days === 0 ? "convention" : `${taperInfo.source.authors} 2007: 41 to 60 % less over two weeks, in competitors`,
+      ],
+      [
+        "Easy minutes",
+        "most of every week",
+        "observed in endurance athletes: 75 of 100 sessions easy (Seiler and Kjerland 2006)",
+      ],
+      [
+        "After four weeks or more without training",
+        "recent gains are lost: start again from the first week",
+        "Mujika and Padilla 2001, review",
+      ],
+    ],
+    taperInfo,
+    [],
+  );
+}
