@@ -11,6 +11,8 @@ export interface RetestSet {
   readonly daysBetween?: string;
   /** Who was tested and how, in one line. */
   readonly from: string;
+  /** The file they stand in, relative to the practice; absent for pairs out of visits. */
+  readonly file?: string;
   /** Conditions that must agree with the visit's, by the names of Results.conditions (mode: treadmill). */
   readonly conditions?: Readonly<Record<string, string>>;
 }

@@ -77,12 +77,14 @@ export function retestReport(pairs: readonly Pair[]): RetestReport {
 }
 
 /**
- * Pairs whose difference stands more than five robust standard deviations from the median difference: a slip of the pen
- * rather than an unlucky day (one in two million normal differences). Five is this project's own limit.
+ * Pairs whose difference stands far from the median difference, in robust standard deviations: a slip of the pen rather
+ * than an unlucky day. The limit is 5 (1 + 8/n), because the median deviation of few pairs is itself uncertain: of clean
+ * sets of six to fifty pairs fewer than one in two hundred has any pair beyond it (simulated). This project's own limit.
  */
 export function suspects(pairs: readonly Pair[]): readonly number[] {
   if (pairs.length < 4) return [];
   const d = pairs.map(([a, b]) => b - a);
+  const limit = 5 * (1 + 8 / pairs.length);
   const centre = median(d);
   const away = d.map((x) => Math.abs(x - centre));
   // 1.4826 makes the median absolute deviation a standard deviation for normal data; where
@@ -91,7 +93,7 @@ export function suspects(pairs: readonly Pair[]): readonly number[] {
     1.4826 * median(away) || mean([...away].sort((a, b) => a - b).slice(0, Math.ceil(0.9 * away.length) - 1));
   return spread === 0
     ? away.flatMap((x, i) => (x > 0 ? [i] : []))
-    : away.flatMap((x, i) => (x > 5 * spread ? [i] : []));
+    : away.flatMap((x, i) => (x > limit * spread ? [i] : []));
 }
 
 function remarksOn(pairs: readonly Pair[], shift: Shift, found: readonly number[], excess: number): string[] {

@@ -1,0 +1,46 @@
+/**
+ * How much people of the client's kind differ, from the reference values recorded with the visit: the ground of the
+ * default worthwhile change where a published table holds for the client.
+ *
+ *     SD = (P75 − P25) / (2 × 0.6745), else (P80 − P20) / (2 × 0.8416), else (P90 − P10) / (2 × 1.2816)
+ *
+ * Values are taken as normal between the two percentiles. The middle half of a normal distribution spans 2 × 0.6745
+ * standard deviations; a wider pair is used only where the table prints no narrower one, because tails are where
+ * measures are least normal. A table that prints none of the pairs gives no spread.
+ */
+import type { Cell, Table } from "../kernel/measure.js";
+import { normalQuantile } from "../kernel/normal.js";
+import type { Results } from "../kernel/results.js";
+import type { Spread } from "./known.js";
+
+/** Lower percentiles in the order of preference; the upper is 100 minus it. */
+const PAIRS = [25, 20, 10] as const;
+
+interface Citable {
+  readonly id: string;
+  readonly source: { readonly authors: string; readonly year: number | string | null };
+}
+
+/** One spread a measure with printed percentiles on both sides; in the measure's unit. */
+export function referenceSpreads(results: Results, tables: readonly Citable[]): readonly Spread[] {
+  const curves = results.entries.find((entry): entry is Table => entry.id === "reference_percentiles");
+  if (curves?.kind !== "table") return [];
+  return curves.rows.flatMap((row) => {
+    const cell = (key: string): Cell => row[curves.columns.findIndex((column) => column.key === key)] ?? null;
+    const [measure, id, group] = [cell("measure"), cell("table"), cell("group")];
+    for (const lower of PAIRS) {
+      const [low, high] = [cell(`p${lower}`), cell(`p${100 - lower}`)];
+      if (typeof measure !== "string" || typeof low !== "number" || typeof high !== "number" || !(high > low)) continue;
+      const sd = (high - low) / (2 * normalQuantile(1 - lower / 100));
+      return [{ measure, sd, from: named(tables, id, group, lower) }];
+    }
+    return [];
+  });
+}
+
+function named(tables: readonly Citable[], id: Cell, group: Cell, lower: number): string {
+  const source = tables.find((table) => table.id === id)?.source;
+  const book = source === undefined ? `${id}` : `${source.authors}${source.year === null ? "" : ` ${source.year}`}`;
+  const people = group === null ? "the reference group" : `the reference group (${group})`;
+  return `${people}, from its percentiles ${lower} and ${100 - lower} taken as normal: ${book}`;
+}
