@@ -72,7 +72,7 @@ describe("the command line", () => {
     copy.run("build", "--no-report");
     const { code, out } = copy.run("explain", "c-044/2026-03-30-baseline", "body_mass_index");
     expect(code).toBe(0);
-    expect(out).toMatch(/^body_mass_index {2}28\.5 kg\/m²/);
+    expect(out).toMatch(/^body_mass_index {2}28\.6 kg\/m²/);
     expect(out).toMatch(/formula {2}body-mass-index r1: BMI = mass \/ stature²/);
     expect(out).toMatch(/body_mass {2}88\.9 kg[\s\S]*session\.yaml size\.mass_kg: 88\.9, 88\.9 kg/);
     expect(copy.run("explain", "c-044/2026-03-30-baseline", "body_mass_indx").err).toMatch(
