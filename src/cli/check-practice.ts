@@ -9,7 +9,7 @@ import { readSeries } from "../read/series.js";
 import { readYaml } from "../read/yaml.js";
 import type { Checker } from "../validate/checker.js";
 import { practiceMember, validatePractice } from "../validate/practice.js";
-import { validateVisit } from "../validate/visit.js";
+import { validateDocument, validateVisit } from "../validate/visit.js";
 import { list, readFile } from "./files.js";
 import { type ClientFolder, type Practice, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
 
@@ -32,12 +32,23 @@ export function checkPractice(
 ): Diagnostic[] {
   const seen = new Set<string>();
   const found: Diagnostic[] = [];
+  const report = (diagnostics: readonly Diagnostic[]) => {
+    for (const diagnostic of diagnostics) {
+      const key = JSON.stringify(diagnostic);
+      if (!seen.has(key)) found.push(diagnostic);
+      seen.add(key);
+    }
+  };
   const members = [];
+  const everything = practice.clients.every((client) => client.visits.every((visit) => chosen.has(visit.path)));
+  if (everything) report(validateDocument("laboratory", lab, checker));
   for (const client of practice.clients) {
     const document = clientDocument(practice, client);
+    if (everything && document && client.visits.length === 0) report(validateDocument("client", document, checker));
     for (const visit of client.visits) {
-      const session = readDocument(practice.root, `${visit.path}/${SESSION}`);
-      members.push(practiceMember(session));
+      const read = () => readDocument(practice.root, `${visit.path}/${SESSION}`);
+      const session = read();
+      members.push(practiceMember(session, read));
       if (!chosen.has(visit.path)) continue;
       const files = seriesFiles(practice, visit);
       const { diagnostics } = validateVisit(
@@ -51,11 +62,7 @@ export function checkPractice(
         checker,
         readSeries,
       );
-      for (const diagnostic of diagnostics) {
-        const key = JSON.stringify(diagnostic);
-        if (!seen.has(key)) found.push(diagnostic);
-        seen.add(key);
-      }
+      report(diagnostics);
     }
   }
   return [...found, ...validatePractice(members.filter((member) => member !== undefined))];

@@ -154,7 +154,7 @@ const keysOf = (node: GuideNode): Readonly<Record<string, GuideNode>> =>
   node.properties ?? node.items?.properties ?? {};
 
 /** Follows one reference, inside the file or to another; a description beside it goes before the one it leads to. */
-function resolved(node: GuideNode, root: GuideNode, schemaOf: SchemaOf): GuideNode {
+export function resolved(node: GuideNode, root: GuideNode, schemaOf: SchemaOf): GuideNode {
   if (node.$ref === undefined) {
     if (node.items?.$ref !== undefined) return { ...node, items: resolved(node.items, root, schemaOf) };
     return node;
