@@ -7,7 +7,7 @@ import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Document } from "../kernel/document.js";
 import type { Results } from "../kernel/results.js";
 import type { Visit } from "../kernel/visit.js";
-import { compute, type Outcome, type Reference } from "../pipeline.js";
+import { compute, type Inputs, type Outcome, type Reference } from "../pipeline.js";
 import { readYaml } from "../read/yaml.js";
 import type { Edition } from "../report/render.js";
 import { readResults } from "../results/read.js";
@@ -114,9 +114,17 @@ function computeVisit(
   visit: VisitFolder,
   earlier: readonly Results[],
 ): Outcome {
-  const { practice, lab, reference } = shop;
+  return compute(inputsOf(shop, client, visit), earlier, shop.reference);
+}
+
+/** Everything a visit is computed from, read from the disk. */
+export function inputsOf(
+  { practice, lab }: Pick<Workshop, "practice" | "lab">,
+  client: Document | undefined,
+  visit: VisitFolder,
+): Inputs {
   const file = readFile(practice.root, `${visit.path}/${SESSION}`);
-  const inputs = {
+  return {
     lab,
     client,
     session: readYaml(file.path, file.bytes),
@@ -124,7 +132,6 @@ function computeVisit(
     series: seriesFiles(practice, visit),
     folder: folderNames(practice, visit),
   };
-  return compute(inputs, earlier, reference);
 }
 
 /** How many findings move when `text` replaces what stands there; undefined when nothing does. */

@@ -14,6 +14,7 @@ import { readFile, sha256, writeAtomically } from "./files.js";
 import { isFresh, outputsOf, programDigest, readRecord, writeRecord } from "./freshness.js";
 import { filesIn, type Practice, readIfThere, SESSION, seriesFiles } from "./practice.js";
 import type { Progress } from "./progress.js";
+import { repeatDigests } from "./reliability-visits.js";
 
 export interface BuildWish {
   readonly chosen: ReadonlySet<string>;
@@ -122,6 +123,7 @@ function contentKeys(practice: Practice): ReadonlyMap<string, string> {
     programDigest(),
     readFile(practice.root, "lab.yaml").sha256,
     ...own.map((file) => `${file.path} ${file.sha256}`),
+    ...repeatDigests(practice),
   ];
   const keys = new Map<string, string>();
   for (const client of practice.clients) {

@@ -24,13 +24,6 @@ const TEMPLATES = join(PROGRAM, "templates");
 export function openPress(practice: Practice, reference: Reference): Press {
   const reporter = openReporter(assets());
   const tables: readonly CitedTable[] = [...(reference.tables as readonly CitedTable[]), ...citedErrors(reference)];
-  const words = new Map<string, WordTree>();
-  const wordsOf = (language: string): WordTree => {
-    const known =
-      words.get(language) ?? (parse(readFileSync(join(TEMPLATES, "words", `${language}.yaml`), "utf8")) as WordTree);
-    words.set(language, known);
-    return known;
-  };
   return {
     async render(visit, results, earlier, digest, editions) {
       const language = visit.laboratory.language ?? "en";
@@ -60,6 +53,15 @@ export function openPress(practice: Practice, reference: Reference): Press {
   };
 }
 
+const words = new Map<string, WordTree>();
+/** The wording of a language, read once. */
+export function wordsOf(language: string): WordTree {
+  const known =
+    words.get(language) ?? (parse(readFileSync(join(TEMPLATES, "words", `${language}.yaml`), "utf8")) as WordTree);
+  words.set(language, known);
+  return known;
+}
+
 const factsOf = (html: string, visit: Visit, results: Results, digest: string, language: string): PdfFacts => ({
   title: /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? `${results.client} ${results.date}`,
   client: results.client,
@@ -75,7 +77,8 @@ const citedErrors = (reference: Reference): CitedTable[] =>
     (table) => ({ ...table, measure: table.rows.flatMap((row) => row.measures).join(" ") }) as unknown as CitedTable,
   );
 
-function assets(): ReportAssets {
+/** What the templates folder holds. */
+export function assets(): ReportAssets {
   const text = (path: string) => readFileSync(join(TEMPLATES, path), "utf8");
   const named = (folder: string) =>
     Object.fromEntries(
