@@ -61,7 +61,7 @@ function blockText(name: string, value: unknown, node: GuideNode | undefined, sc
   );
   const text = [`${name}:`, ...lines];
   // A block in which nothing is kept would be an empty key.
-  return `${(kept ? text : text.map(comment)).join("\n")}\n`;
+  return `${(kept && (node === undefined || isComplete(name, [], node)) ? text : text.map(comment)).join("\n")}\n`;
 }
 
 /** A block as comments only: its keys, each with what it takes. */
@@ -94,7 +94,7 @@ function mappingLines(
       lines.push(`${indent}${key}: ${inline(withoutConfirmed(inner))}`);
     } else if (typeof inner === "object" && inner !== null && !Array.isArray(inner) && child?.properties) {
       const below = mappingLines(block, at, inner as Readonly<Record<string, unknown>>, child, root, schemaOf);
-      if (below.kept) {
+      if (below.kept && isComplete(block, at, child)) {
         kept = true;
         lines.push(`${indent}${key}:`, ...below.lines);
       } else lines.push(...[`${indent}${key}:`, ...below.lines].map(comment));
@@ -102,6 +102,10 @@ function mappingLines(
   }
   return { kept, lines };
 }
+
+/** A part that cannot be without a measured value stands as a comment until there is one. */
+const isComplete = (block: string, path: readonly string[], node: GuideNode): boolean =>
+  (node.required ?? []).every((key) => isCarried(block, [...path, key]));
 
 /** A line once commented is not commented again. */
 const comment = (line: string): string => {
