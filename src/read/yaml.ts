@@ -11,6 +11,7 @@ import { hiddenCharacters } from "./hidden-characters.js";
 import { quote, type Words, words } from "./words.js";
 import { type Fault, syntaxFaults } from "./yaml-faults.js";
 import { finder, nowhere, type Placer, placer, spanOf } from "./yaml-places.js";
+import { plainYaml } from "./yaml-plain.js";
 
 export const YAML_LIMITS = { characters: 1_048_576, nesting: 60, aliases: 100, faults: 20 } as const;
 
@@ -37,6 +38,29 @@ export function readYaml(file: string, content: string | Uint8Array): Document {
     }),
   );
   if (hidden.length > 0) return withFaults(file, text, hidden, placer(file, text, linesOf(text)));
+  const value = plainYaml(text);
+  return value === undefined ? parseOrSay(file, text) : located(file, text, value);
+}
+
+/** A document whose places are looked for when the first is asked: a file without faults never asks. */
+function located(file: string, text: string, value: unknown): Document {
+  let parsed: Document | undefined;
+  const whole = () => {
+    parsed ??= parse(file, text);
+    return parsed;
+  };
+  return {
+    file,
+    text,
+    value,
+    diagnostics: [],
+    place: (path, part) => whole().place(path, part),
+    span: (path, part) => whole().span(path, part),
+    written: (path) => whole().written(path),
+  };
+}
+
+function parseOrSay(file: string, text: string): Document {
   try {
     return parse(file, text);
   } catch (error) {
@@ -47,7 +71,8 @@ export function readYaml(file: string, content: string | Uint8Array): Document {
   }
 }
 
-function parse(file: string, text: string): Document {
+/** By the general parser, with every place. Exported for the test that holds plainYaml against it. */
+export function parse(file: string, text: string): Document {
   const lineCounter = new LineCounter();
   const at = placer(file, text, lineCounter);
   const document = parseDocument(text, {

@@ -2,7 +2,9 @@
  * The schemas, compiled once. Besides what JSON Schema itself asks for, the compiled functions collect every number
  * outside its `usual` range; that is an annotation, so it never makes a document invalid.
  */
+import { createRequire } from "node:module";
 import type { AnySchemaObject, ErrorObject, ValidateFunction } from "ajv";
+import { openAcceptor, TIME } from "./accepts.js";
 import { readDate } from "./calendar.js";
 import type { SchemaNode } from "./schema-words.js";
 
@@ -33,18 +35,42 @@ export const ANNOTATIONS = ["unit", "slips", "howto", "source"] as const;
 
 const cache = new WeakMap<Schemas, Promise<Checker>>();
 
-/** Compiles the schemas, the first time this list is given; loads the compiler only then. Throws for a faulty schema. */
+/** The checker of these schemas, made once. The schema compiler is loaded when the first value is not surely in order. */
 export function openChecker(schemas: Schemas): Promise<Checker> {
   let checker = cache.get(schemas);
   if (checker === undefined) {
-    checker = compile(schemas);
+    checker = Promise.resolve(quickChecker(schemas));
     cache.set(schemas, checker);
   }
   return checker;
 }
 
-async function compile(schemas: Schemas): Promise<Checker> {
-  const { Ajv2020 } = await import("ajv/dist/2020.js");
+function quickChecker(schemas: Schemas): Checker {
+  const byName = new Map(schemas.map((schema) => [String(schema.$id).replace(BASE, ""), schema as SchemaNode]));
+  const accepts = openAcceptor((reference, base) => {
+    const { href, hash } = new URL(reference, BASE + base);
+    const name = href.slice(BASE.length, href.length - hash.length);
+    let schema = byName.get(name);
+    for (const step of pathOf(hash.slice(1))) schema = (schema as Record<string, SchemaNode> | undefined)?.[step];
+    if (schema === undefined) throw new Error(`no schema ${reference}`);
+    return { schema, base: name };
+  });
+  let thorough: Checker | undefined;
+  return {
+    check(kind, value) {
+      const name = `${kind}.schema.json`;
+      const schema = byName.get(name);
+      if (schema !== undefined && accepts(schema, name)(value)) return { errors: [], unusual: [] };
+      thorough ??= thoroughChecker(schemas);
+      return thorough.check(kind, value);
+    },
+    schema: (name) => byName.get(name),
+  };
+}
+
+/** By the schema compiler. Throws for a faulty schema. Exported for the test that holds the quick answer against it. */
+export function thoroughChecker(schemas: Schemas): Checker {
+  const { Ajv2020 } = createRequire(import.meta.url)("ajv/dist/2020.js") as typeof import("ajv/dist/2020.js");
   let unusual: Unusual[] = [];
   const ajv = new Ajv2020({
     allErrors: true,
@@ -59,7 +85,7 @@ async function compile(schemas: Schemas): Promise<Checker> {
     code: { optimize: false },
     formats: {
       date: (text: string) => readDate(text) !== undefined,
-      time: /^([01]\d|2[0-3]):[0-5]\d(:[0-5]\d)?$/,
+      time: TIME,
       "date-time": true,
     },
   });
