@@ -9,7 +9,7 @@ import type { MeasurementError } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { toDecimals } from "../kernel/rounding.js";
-import { sampleSd } from "../kernel/statistics.js";
+import { mean, sampleSd } from "../kernel/statistics.js";
 import { attempt } from "./attempt.js";
 import { intraclassConsistency } from "./error/intraclass-consistency.js";
 import { typicalError } from "./error/typical-error.js";
@@ -119,16 +119,15 @@ function laboratoryError(set: RetestSet, measured: Measured): ErrorModel {
     errorAt: () => error,
     df: n - 1,
     from: `laboratory retests${other ? ` of ${measureInfo(set.measure)?.title.toLowerCase() ?? set.measure}` : ""}, ${n} pairs${days}${size}${few} (${set.from})`,
-    ...(other
-      ? {}
-      : {
-          reliability: () => attempt(() => intraclassConsistency(set.pairs).value),
-          spread: {
-            measure: set.measure,
-            sd: sampleSd(set.pairs.map(([first]) => first)),
-            mean: set.pairs.reduce((sum, [first]) => sum + first, 0) / n,
-            from: `the ${n} people of the laboratory's retests`,
-          },
-        }),
+    ...(other ? {} : { reliability: () => attempt(() => intraclassConsistency(set.pairs).value), ...spreadOf(set) }),
   };
+}
+
+/** How much the people of a retest sample differ; of few people, or of people all alike, nothing is concluded. */
+function spreadOf({ measure, pairs }: RetestSet): { readonly spread?: Spread } {
+  const firsts = pairs.map(([first]) => first);
+  const sd = sampleSd(firsts);
+  if (pairs.length < ENOUGH_PAIRS || !(sd > 0)) return {};
+  const from = `the ${pairs.length} people of the laboratory's retests`;
+  return { spread: { measure, sd, mean: mean(firsts), from } };
 }

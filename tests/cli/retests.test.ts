@@ -85,7 +85,7 @@ describe("waymark retests", () => {
   });
 });
 
-const errorLines = (results: string) => results.match(/laboratory retests, .*/g) ?? [];
+const errorLines = (results: string) => results.match(/.*(?:laboratory retests, |A single test varies).*/g) ?? [];
 
 /** A client like c-044 under another id, with a visit repeated three days after the baseline. */
 function repeatedClient(copy: Copy, id: string, massKg: number): string {
@@ -115,7 +115,7 @@ describe("visits with the purpose reliability", () => {
   it("feed the error of every client, from the session files, and rebuild them when they change", () => {
     const copy = practice();
     const files = [88.6, 89.4, 88.8].map((mass, i) => repeatedClient(copy, `c-90${i}`, mass));
-    expect(copy.run("build", "--no-report").code).toBe(0);
+    expect(copy.run("build", "--no-report", "--debug")).toMatchObject({ code: 0, err: "" });
     // By hand: differences from 88.9 are −0.3, 0.5, −0.1; SD 0.4163; over √2 = 0.294.
     const [data] = JSON.parse(copy.run("retests", "body_mass", "--json").out);
     expect(data).toMatchObject({ n: 3, daysBetween: "3" });
@@ -125,7 +125,7 @@ describe("visits with the purpose reliability", () => {
     expect(changed().join("\n")).toMatch(/3 pairs, 3 days apart, fewer than ten pairs/);
 
     const last = files[2] as string;
-    writeFileSync(last, readFileSync(last, "utf8").replaceAll("88.8", "88.1"));
+    writeFileSync(last, readFileSync(last, "utf8").replace(/systolic_mmhg: \d+/g, "systolic_mmhg: 151"));
     const before = changed();
     // No results of the changed visit are built: its numbers come from the session file.
     expect(copy.run("build", "--no-report", "clients/c-044").out).toMatch(/2 of 2 visits built/);
