@@ -117,7 +117,6 @@ const PAGES: Readonly<Record<Edition, string>> = { practitioner: "report", clien
 
 const FACES: Readonly<Record<string, readonly [family: string, weight: number, style: string]>> = {
   "serif-regular": ["Waymark Serif", 400, "normal"],
-  "serif-italic": ["Waymark Serif", 400, "italic"],
   "serif-bold": ["Waymark Serif", 600, "normal"],
   "sans-regular": ["Waymark Sans", 400, "normal"],
   "sans-bold": ["Waymark Sans", 600, "normal"],

@@ -170,49 +170,52 @@ function tidy(svg: string, figure: Figure): string {
       .replace(/<path d=""[^>]*\/>|<path d="M0,0h[\d.]+v[\d.]+h-?[\d.]+Z"\/>/g, "")
       .replace(/<g(?: transform="translate\(0,0\)")?>(?:<g\/>|<g><\/g>)*<\/g>|<g\/>/g, "")
       .replace(/(?:<path transform="[^"]*" d="M[\d.]+,0A[^"]*"[^>]*\/>)+/g, circles)
+      .replace(/(?<= d=")(?:M-?[\d.]+,-?[\d.]+h\.1){2,}(?=")/g, closer)
       .replace(/ style="[^"]*"/, "")
       .replace("<svg", () => `<svg role="img" aria-label="${attribute(figure.alt)}"`)
   );
 }
 
 /**
- * Round points as strokes with a round cap. A circle becomes some twenty curves in a PDF; a dot of this kind is one
- * short line. A filled point is one dot, a run of them one path; a ring or an edged point is a dot on a larger dot.
+ * Round points, as small as they can be written. A circle becomes some twenty curves in a PDF, a short stroke with a
+ * round cap one line: points without an edge become one path of such strokes. Rings and edged points stay circles.
  */
 function circles(run: string): string {
   const out: string[] = [];
-  let dots = "";
   let open = "";
+  let group: string[] = [];
   const flush = (): void => {
-    if (dots !== "") out.push(`<path d="${dots}"${open}/>`);
-    dots = "";
+    if (group.length > 0)
+      out.push(open.startsWith(" fill") ? `<g${open}>${group.join("")}</g>` : `<path${open} d="${group.join("")}"/>`);
+    group = [];
   };
-  for (const [whole, cx, cy, radius, look = ""] of run.matchAll(
+  for (const [, cx, cy, radius, look = ""] of run.matchAll(
     /<path transform="translate\(([^,]+),([^)]+)\)" d="M([\d.]+),0A[^"]*"([^>]*)\/>/g,
   )) {
     const fill = / fill="([^"]*)"/.exec(look)?.[1];
-    const stroke = / stroke="([^"]*)"/.exec(look)?.[1];
-    const edge = stroke === undefined ? 0 : Number(/ stroke-width="([^"]*)"/.exec(look)?.[1] ?? 1);
-    const at = `M${cx},${cy}h.1`;
-    const dot = (colour: string, width: number): string =>
-      ` stroke="${colour}" stroke-width="${oneDecimal(String(width))}"`;
-    if (fill === undefined || fill === "none" || /dasharray|opacity/.test(look)) {
-      flush();
-      out.push(whole as string);
-    } else if (stroke === undefined) {
-      const style = dot(fill, 2 * Number(radius));
-      if (style !== open) flush();
-      open = style;
-      dots += at;
-    } else {
-      flush();
-      out.push(`<path d="${at}"${dot(stroke, 2 * Number(radius) + edge)}/>`);
-      out.push(`<path d="${at}"${dot(fill, 2 * Number(radius) - edge)}/>`);
-    }
+    const plain = fill !== undefined && fill !== "none" && !/ (?:stroke|fill-opacity)=/.test(look);
+    const style = plain
+      ? ` stroke-linecap="round" stroke="${fill}" stroke-width="${oneDecimal(String(2 * Number(radius)))}"`
+      : ` fill="${fill ?? "none"}"${look.replace(/ fill="[^"]*"/, "")}`;
+    if (style !== open) flush();
+    open = style;
+    group.push(plain ? `M${cx},${cy}h.1` : `<circle cx="${cx}" cy="${cy}" r="${radius}"/>`);
   }
   flush();
-  return `<g stroke-linecap="round">${out.join("")}</g>`;
+  return out.join("");
 }
+
+/** A path of dots with each but the first placed from the one before: a third shorter. */
+function closer(path: string): string {
+  let [px, py] = [0, 0];
+  return path.replace(/M(-?[\d.]+),(-?[\d.]+)h\.1/g, (_, x: string, y: string, at: number) => {
+    const [tx, ty] = [Math.round(Number(x) * 10), Math.round(Number(y) * 10)];
+    const [dx, dy] = [tx - px - 1, ty - py];
+    [px, py] = [tx, ty];
+    return at === 0 ? `M${x},${y}h.1` : `m${tenths(dx)}${dy < 0 ? "" : ","}${tenths(dy)}h.1`;
+  });
+}
+const tenths = (n: number): string => String(n / 10).replace(/^(-?)0\./, "$1.");
 
 const attribute = (text: string): string =>
   text.replace(/[<>&"]/g, (sign) => ({ "<": "&lt;", ">": "&gt;", "&": "&amp;", '"': "&quot;" })[sign] as string);

@@ -42,7 +42,6 @@ const FACES = [
     family: "Waymark Serif",
     style: "Regular",
   },
-  { file: "serif-italic", from: "source-serif/TTF/SourceSerif4-It.ttf", family: "Waymark Serif", style: "Italic" },
   { file: "serif-bold", from: "source-serif/TTF/SourceSerif4-Semibold.ttf", family: "Waymark Serif", style: "Bold" },
   { file: "sans-regular", from: "source-sans/TTF/SourceSans3-Regular.ttf", family: "Waymark Sans", style: "Regular" },
   { file: "sans-bold", from: "source-sans/TTF/SourceSans3-Semibold.ttf", family: "Waymark Sans", style: "Bold" },

@@ -8,7 +8,8 @@ interface Plain {
 }
 
 /** A table as text. A column is one of numbers when every cell it has is a number: those align on the point. */
-export function tableView(context: Context, id: string, caption: string, table: Plain, note = ""): TableView {
+export function tableView(context: Context, id: string, caption: string, whole: Plain, note = ""): TableView {
+  const table = withoutEmptyColumns(whole);
   const columns = columnsOf(context, table);
   const numeric = (i: number) =>
     table.rows.some((row) => typeof row[i] === "number") && table.rows.every((row) => typeof row[i] !== "string");
@@ -31,8 +32,18 @@ export function tableView(context: Context, id: string, caption: string, table: 
     note,
     hasNote: note !== "",
     wide: columns.length > 7,
+    crowded: columns.length > 11,
     short: table.rows.length <= 16,
   };
+}
+
+/** Columns nobody filled (power on a treadmill) say nothing; the first column names the row and stays. */
+function withoutEmptyColumns({ columns, rows }: Plain): Plain {
+  const filled = columns.map(
+    (_, i) => i === 0 || rows.some((row) => row[i] !== null && row[i] !== undefined && row[i] !== ""),
+  );
+  const keep = <T>(list: readonly T[]): T[] => list.filter((_, i) => filled[i]);
+  return { columns: keep(columns), rows: rows.map((row) => keep(columns.map((_, i) => row[i] ?? null))) };
 }
 
 const EMPTY: Column = { key: "", title: "" };

@@ -39,6 +39,8 @@ export interface TableView {
   readonly note: string;
   readonly hasNote: boolean;
   readonly wide: boolean;
+  /** So many columns that paper needs them narrow. */
+  readonly crowded: boolean;
   /** Few enough rows to be kept on one page. */
   readonly short: boolean;
 }
