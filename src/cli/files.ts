@@ -7,7 +7,6 @@ import { createHash } from "node:crypto";
 import {
   closeSync,
   fsyncSync,
-  lstatSync,
   openSync,
   readdirSync,
   readFileSync,
@@ -52,16 +51,17 @@ export function readFile(root: string, path: string): FileBytes {
 function readInside(root: string, path: string): Buffer {
   const full = join(root, path);
   try {
-    const real = realpathSync(full);
-    const inside = relative(realpathSync(root), real);
+    const real = realpathSync.native(full);
+    const inside = relative(realRoot(root), real);
     if (inside.startsWith("..") || inside === "")
       throw new Unreadable(
         path,
         "leads out of the practice folder",
         "Copy the file into the practice; links to the outside are not followed.",
       );
-    const { size } = statSync(real);
-    if (!lstatSync(real).isFile()) throw new Unreadable(path, "is not a file", "Name a plain file.");
+    const stat = statSync(real);
+    const { size } = stat;
+    if (!stat.isFile()) throw new Unreadable(path, "is not a file", "Name a plain file.");
     if (size > LARGEST_FILE)
       throw new Unreadable(
         path,
@@ -73,6 +73,14 @@ function readInside(root: string, path: string): Buffer {
     if (error instanceof Unreadable) throw error;
     throw new Unreadable(path, diskWords(error), "Check the path and the permissions.");
   }
+}
+
+/** The practice's own real path, asked once a run. */
+const roots = new Map<string, string>();
+function realRoot(root: string): string {
+  const known = roots.get(root) ?? realpathSync.native(root);
+  roots.set(root, known);
+  return known;
 }
 
 export const sha256 = (data: Uint8Array | string): string => createHash("sha256").update(data).digest("hex");

@@ -9,13 +9,32 @@ export function publishedError(
   visit: Pick<Results, "sex" | "ageYears" | "conditions">,
   tables: readonly TypicalErrorTable[],
 ): ErrorModel | undefined {
-  const rows = tables
-    .filter((table) => covers(table.applies, visit))
-    .flatMap((table) => table.rows.filter((row) => covers(row.applies ?? {}, visit)).map((row) => ({ table, row })))
+  const best = coveringRows(visit, tables)
     .filter(({ row }) => row.measures.includes(measure))
-    .sort((a, b) => degrees(b.row) - degrees(a.row));
-  const best = rows[0];
+    .sort((a, b) => degrees(b.row) - degrees(a.row))[0];
   return best && modelOf(best.table, best.row);
+}
+
+interface Covering {
+  readonly table: TypicalErrorTable;
+  readonly row: TypicalErrorRow;
+}
+/** Rows that cover a visit, found once: every measure of the visit asks. */
+const known = new WeakMap<object, WeakMap<readonly TypicalErrorTable[], readonly Covering[]>>();
+
+function coveringRows(
+  visit: Pick<Results, "sex" | "ageYears" | "conditions">,
+  tables: readonly TypicalErrorTable[],
+): readonly Covering[] {
+  const ofVisit = known.get(visit) ?? new WeakMap<readonly TypicalErrorTable[], readonly Covering[]>();
+  known.set(visit, ofVisit);
+  const rows =
+    ofVisit.get(tables) ??
+    tables
+      .filter((table) => covers(table.applies, visit))
+      .flatMap((table) => table.rows.filter((row) => covers(row.applies ?? {}, visit)).map((row) => ({ table, row })));
+  ofVisit.set(tables, rows);
+  return rows;
 }
 
 const degrees = (row: TypicalErrorRow): number => (row.df === "known" ? Number.POSITIVE_INFINITY : row.df);

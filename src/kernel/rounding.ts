@@ -7,7 +7,7 @@
 export function toDecimals(value: number, decimals: number): string {
   if (!Number.isFinite(value)) throw new RangeError(`cannot print ${value}`);
   const text = roundTo(value, decimals).toFixed(decimals);
-  return /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+  return text.startsWith("-0") && /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
 }
 
 /** value rounded to `decimals` (negative decimals round to tens, hundreds). */

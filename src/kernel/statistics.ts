@@ -34,7 +34,7 @@ export function median(xs: ArrayLike<number>): number {
 export function quantile(xs: ArrayLike<number>, p: number): number {
   need(xs, 1, "quantile");
   if (!(p >= 0 && p <= 1)) throw new RangeError(`quantile fraction ${p} is outside 0 to 1`);
-  const sorted = Float64Array.from(xs).sort();
+  const sorted = new Float64Array(xs).sort();
   const at = (sorted.length - 1) * p;
   const low = Math.floor(at);
   const a = sorted[low] as number;

@@ -22,13 +22,20 @@ function studentUpperTail(t: number, df: number): number {
   return 0.5 * incompleteBeta(df / (df + t * t), df / 2, 0.5);
 }
 
+/** Quantiles found before: intervals ask for the same few shares and degrees of freedom again and again. */
+const found = new Map<string, number>();
+const MOST_KEPT = 1000;
+
 /** The t below which a share p of the distribution lies; 0 < p < 1. */
 export function studentQuantile(p: number, df: number): number {
   positive("degrees of freedom", df);
   share(p);
   if (p === 0.5) return 0;
   const tail = Math.min(p, 1 - p);
-  const t = bisect((x) => tail - studentUpperTail(x, df));
+  const key = `${tail} ${df}`;
+  const t = found.get(key) ?? bisect((x) => tail - studentUpperTail(x, df));
+  if (found.size >= MOST_KEPT) found.clear();
+  found.set(key, t);
   return p < 0.5 ? -t : t;
 }
 

@@ -19,7 +19,7 @@ export function norms(entries: readonly Entry[], visit: Visit, tables: readonly 
   const curves: Cell[][] = [];
   const out = entries.map((entry): Entry => {
     if (entry.kind !== "quantity") return entry;
-    const own = tables.filter((table) => table.measure === entry.id || table.also?.includes(entry.id));
+    const own = tablesOf(entry.id, tables);
     if (own.length === 0) return entry;
     const positions = positionsOf(entry, own, tables, person, visit.choices);
     const chosen = own.find((t) => isChosen(t, visit.choices) && percentileCurve(t, person).length > 0);
@@ -27,6 +27,17 @@ export function norms(entries: readonly Entry[], visit: Visit, tables: readonly 
     return positions.length === 0 ? entry : { ...entry, norms: positions };
   });
   return curves.length === 0 ? out : [...out, curveTable(curves)];
+}
+
+/** The tables of each measure, found once for a list of tables. */
+const byMeasure = new WeakMap<readonly ReferenceTable[], Map<string, readonly ReferenceTable[]>>();
+
+function tablesOf(id: string, tables: readonly ReferenceTable[]): readonly ReferenceTable[] {
+  const known = byMeasure.get(tables) ?? new Map<string, readonly ReferenceTable[]>();
+  byMeasure.set(tables, known);
+  const own = known.get(id) ?? tables.filter((table) => table.measure === id || table.also?.includes(id));
+  known.set(id, own);
+  return own;
 }
 
 function positionsOf(

@@ -45,6 +45,8 @@ export function neighbourIn(table: ReferenceTable, person: Person, value: number
 /** Percentiles that a strip of a distribution is drawn from. */
 export const STRIP = [1, 5, 10, 20, 25, 30, 40, 50, 60, 70, 75, 80, 90, 95, 99] as const;
 
+const STRIP_SCORES = STRIP.map((p) => [p, normalQuantile(p / 100)] as const);
+
 /**
  * Percentiles and their values in the measure's unit for the person's group, rising: the printed ones of a
  * percentile table, those of STRIP that a distribution is trusted for. Empty where the table gives none.
@@ -61,7 +63,7 @@ function valuesAt(table: ReferenceTable, person: Person): readonly (readonly [nu
   if (table.kind === "percentile-table" || table.kind === "quantile-bands")
     return band === undefined ? [] : pointsOf(table, band);
   const [low, high] = trustedRange(table);
-  const z = STRIP.filter((p) => p >= low && p <= high).map((p) => [p, normalQuantile(p / 100)] as const);
+  const z = STRIP_SCORES.filter(([p]) => p >= low && p <= high);
   if (table.kind === "mean-sd" && band !== undefined) {
     const mean = cell(table, band.row, acrossOf(table, person)?.column ?? "mean");
     const sd = cell(table, band.row, "sd");

@@ -4,6 +4,7 @@
  */
 import type { Change, Entry, FormulaInput, NormPosition, Origin, Quantity, Remark, Table } from "../kernel/measure.js";
 import type { Results } from "../kernel/results.js";
+import { toDecimals } from "../kernel/rounding.js";
 import { normDecimals, sectionOf } from "./record.js";
 import { type Flow, flow, line, printed } from "./yaml-text.js";
 
@@ -112,15 +113,13 @@ const table = (entry: Table): string[] => [
   "  columns:",
   ...entry.columns.map((c) => `    - ${flow({ key: c.key, title: c.title, unit: c.unit, decimals: c.decimals })}`),
   ...(entry.rows.length === 0 ? ["  rows: []"] : ["  rows:"]),
-  ...entry.rows.map(
-    (row) =>
-      `    - ${flow(
-        row.map((cell, i) => {
-          const places = entry.columns[i]?.decimals;
-          return typeof cell === "number" && places !== undefined ? printed(cell, places) : cell;
-        }),
-      )}`,
-  ),
+  ...entry.rows.map((row) => {
+    const cells = row.map((cell, i) => {
+      const places = entry.columns[i]?.decimals;
+      return typeof cell === "number" && places !== undefined ? toDecimals(cell, places) : flow(cell);
+    });
+    return `    - [${cells.join(", ")}]`;
+  }),
 ];
 
 const remark = (entry: Remark): string[] => [

@@ -23,8 +23,13 @@ const STARTS_BADLY = /^[\s\-?:,[\]{}#&*!|>'"%@`=<]/;
 /** Control, format (bidi marks among them), lone surrogate and line-separator characters. */
 const NEEDS_ESCAPE = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/u;
 
+/** Words that are plain at a glance: nearly every text of a notebook. */
+const AT_A_GLANCE = /^[A-Za-z][A-Za-z0-9_ /.()%-]*[A-Za-z0-9_/.()%-]$/;
+const NO_WORD = /^(?:null|true|false|yes|no|on|off)$/i;
+
 /** Text as a YAML scalar that reads back as the same text, in block context or inside { } and [ ]. */
 export function scalar(text: string, inFlow: boolean): string {
+  if (AT_A_GLANCE.test(text) && !(text.length <= 5 && NO_WORD.test(text))) return text;
   const plain =
     !RESOLVES.test(text) &&
     !STARTS_BADLY.test(text) &&

@@ -3,12 +3,19 @@ import type { Entry } from "../kernel/measure.js";
 
 export type NumberRow = Readonly<Record<string, number | string | null>>;
 
+/** Rows of a table, made once: several rules read the same one. */
+const read = new WeakMap<Entry, readonly NumberRow[]>();
+
 /** Each row as key → cell; none when the entry is no table. */
 export function readRows(entry: Entry | undefined): readonly NumberRow[] {
   if (entry?.kind !== "table") return [];
-  return entry.rows.map((cells) =>
+  const known = read.get(entry);
+  if (known !== undefined) return known;
+  const rows = entry.rows.map((cells) =>
     Object.fromEntries(entry.columns.map((column, i) => [column.key, cells[i] ?? null])),
   );
+  read.set(entry, rows);
+  return rows;
 }
 
 /** Values of one column of rows that hold a number in all `keys`. */

@@ -56,12 +56,13 @@ const total = (sessions: readonly Session[], of: (session: Session) => number): 
   sessions.reduce((sum, session) => sum + of(session), 0);
 
 function weekRow({ week, sessions }: LaidWeek, settings: Settings): Cell[] {
-  const daily = Array.from({ length: 7 }, (_, i) =>
-    total(
-      sessions.filter((session) => session.date === addDays(week.monday, i)),
+  const daily = Array.from({ length: 7 }, (_, i) => {
+    const day = addDays(week.monday, i);
+    return total(
+      sessions.filter((session) => session.date === day),
       loadOf,
-    ),
-  );
+    );
+  });
   const whole = week.monday > settings.visitDate && !week.goal;
   const climb = total(sessions, (session) => session.climb ?? 0);
   return [
