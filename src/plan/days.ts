@@ -3,9 +3,18 @@ const DAY_MS = 86_400_000;
 export const WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
 export type Weekday = (typeof WEEKDAYS)[number];
 
+/** Texts of days asked for before: a programme asks for the same few hundred over and over. */
+const texts = new Map<number, string>();
+const MOST_KEPT = 4000;
+
 /** The day `days` later (earlier when negative). */
-export const addDays = (iso: string, days: number): string =>
-  new Date(Date.parse(iso) + days * DAY_MS).toISOString().slice(0, 10);
+export function addDays(iso: string, days: number): string {
+  const at = Date.parse(iso) + days * DAY_MS;
+  const text = texts.get(at) ?? new Date(at).toISOString().slice(0, 10);
+  if (texts.size >= MOST_KEPT) texts.clear();
+  texts.set(at, text);
+  return text;
+}
 
 /** Whole days from one ISO date to another; negative when the second is earlier. */
 export const daysBetween = (from: string, to: string): number =>

@@ -19,7 +19,7 @@ export function writeOverrides(
   for (const { week, sessions } of laid) {
     const minutes = sessions.reduce((sum, session) => sum + session.minutes, 0);
     const days = new Set(sessions.map((session) => session.date)).size;
-    const limit = progression(hardest, settings.progression, settings.minutesAtMost);
+    const _limit = progression(hardest, settings.progression, settings.minutesAtMost);
     hardest = Math.max(hardest, minutes);
     const byHand = sessions.filter((session) => session.byHand !== undefined);
     if (week.override) {

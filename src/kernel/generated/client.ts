@@ -1155,7 +1155,7 @@ export interface WeekOverride {
    */
   easier?: boolean;
   /**
-   * Why.
+   * Why it is set by hand.
    */
   because: string;
   /**
@@ -1182,7 +1182,7 @@ export interface SessionOverride {
    */
   what?: string;
   /**
-   * Why.
+   * Why it is set by hand.
    */
   because: string;
   /**

@@ -6,7 +6,7 @@ import type { WeekOverride } from "../../kernel/generated/client.js";
 import { addDays, daysBetween, mondayOf, weekdayOf } from "../days.js";
 import type { Settings } from "../settings.js";
 import { progression } from "./progression.js";
-import { taperDays } from "./taper.js";
+import { taperMinutes } from "./taper-minutes.js";
 
 export type Phase = "foundation" | "build" | "specific" | "taper";
 export interface PlanWeek {
@@ -155,7 +155,6 @@ function phaseOf(number: number, loading: number): Phase {
   return share < 0.4 ? "foundation" : share < 0.75 ? "build" : "specific";
 }
 
-/** Minutes of the taper's weeks: the share of each day that is trained on, together 1 − reduction of the level before. */
 function taperWeeks(
   frames: readonly Frame[],
   before: number,
@@ -165,30 +164,15 @@ function taperWeeks(
   overrides: readonly WeekOverride[],
 ): PlanWeek[] {
   if (frames.length === 0) return [];
-  const reduction = settings.taperReduction / 100;
-  const shares = taperDays(reduction, length);
-  const weights = frames.map((frame) =>
-    frame.days.reduce((sum, day) => sum + (shares[daysBetween(start, day)] ?? 0), 0),
-  );
-  const all = weights.reduce((sum, weight) => sum + weight, 0);
-  const whole = (before * length) / 7;
-  const fives = Math.round((whole * (1 - reduction)) / 5) * 5;
-  const fits = 1 - fives / whole >= 0.41 && 1 - fives / whole <= 0.6;
-  const total = fits ? fives : Math.round(whole * (1 - reduction));
-  const step = fits ? 5 : 1;
-  let left = total;
+  const days = frames.map((frame) => frame.days.map((day) => daysBetween(start, day)));
+  const minutes = taperMinutes(before, length, settings.taperReduction / 100, days);
   return frames.map((frame, i) => {
-    const isLast = weights.slice(i + 1).every((weight) => weight === 0);
     const own = overrides.find((one) => one.monday === frame.monday);
-    const portion =
-      weights[i] === 0 ? 0 : isLast ? left : Math.round((total * (weights[i] as number)) / all / step) * step;
-    left -= portion;
-    const minutes = own?.minutes ?? portion;
     return {
       ...bare(frame),
       phase: "taper",
       easier: false,
-      minutes,
+      minutes: own?.minutes ?? (minutes[i] as number),
       proposed: false,
       ...(own ? { override: own } : {}),
     };
