@@ -1,8 +1,10 @@
 /** Resting gas exchange, from a series and typed by hand. */
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
 import { deriveRest } from "../../src/derive/rest.js";
 import { deriveSize } from "../../src/derive/size.js";
-import type { Table } from "../../src/kernel/measure.js";
+import type { Quantity, Table } from "../../src/kernel/measure.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
 import { testSeries, testVisit, type VisitParts } from "./rest/visit.js";
 
@@ -47,6 +49,11 @@ describe("rest from a series", () => {
     const book = fromRecord(record(() => 0.22));
     // by hand: 1440·(3.941·0.22 + 1.106·0.1804) = 1535.8 kcal/d
     expect(book.value("resting_energy_expenditure")).toBeCloseTo(1440 * (3.941 * 0.22 + 1.106 * 0.22 * 0.82), 6);
+    // The error printed with it is the one that comparing visits uses: one source for both.
+    const table = parse(readFileSync("src/compare/tables/resting-metabolism-2014.yaml", "utf8"));
+    const energy = book.entry("resting_energy_expenditure") as Quantity;
+    expect(energy.error?.typical).toBeCloseTo((energy.value * table.rows[0].value) / 100, 9);
+    expect(energy.error?.from).toContain(`${table.n} adults`);
     expect(book.value("resting_rer")).toBeCloseTo(0.82, 9);
     expect(book.value("resting_ventilation")).toBeCloseTo(6, 9);
     // by hand, Mifflin: 600 + 1031.25 − 200 − 161 = 1270.25
