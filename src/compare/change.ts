@@ -6,7 +6,7 @@
  */
 import type { Change } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
-import { roundTo, toDecimals } from "../kernel/rounding.js";
+import { roundTo } from "../kernel/rounding.js";
 import { attempt } from "./attempt.js";
 import { comparability } from "./comparable.js";
 import { type Chances, chances } from "./error/chances.js";
@@ -16,6 +16,7 @@ import type { Known } from "./known.js";
 import { quantityOf } from "./lookup.js";
 import { averagingNote, expectedGainNote, learningNote, referenceNote, regressionNote } from "./notes.js";
 import type { Pooled } from "./occasions.js";
+import { spoken } from "./spoken.js";
 import { errorNotKnown, type Facts, notComparable, sentence, verdictOn } from "./verdict.js";
 import { spreadFor, type Worthwhile, worthwhileFor } from "./worthwhile.js";
 
@@ -23,6 +24,7 @@ export function changeBetween(id: string, measure: string, before: Pooled, now: 
   const info = measureInfo(measure) ?? { title: measure, section: "change" };
   const change = roundTo(now.value - before.value, now.decimals);
   const facts: Facts = {
+    measure,
     info,
     unit: now.unit,
     decimals: now.decimals,
@@ -152,7 +154,7 @@ function notesFor(before: Pooled, now: Pooled, weighed: Weighing, model: ErrorMo
     learningNote(visit.conditions, measureInfo(measure)?.section ?? "change"),
     expectedGainNote(measure, visit.ageYears, weighed.detectable),
     weighed.worthwhile &&
-      averagingNote(weighed.typical, weighed.worthwhile.value, (x) => `${toDecimals(x, now.decimals + 1)} ${now.unit}`),
+      averagingNote(weighed.typical, weighed.worthwhile.value, (x) => spoken(measure, x, now.decimals + 1, now.unit)),
     was && is && referenceNote(was, is),
   ].filter((note) => note !== undefined);
 }

@@ -7,6 +7,7 @@ import type { Results } from "../kernel/results.js";
 import { dependsOnEffort, effortOf } from "./effort.js";
 import { type Gate, gatesOf } from "./gates.js";
 import { quantityOf } from "./lookup.js";
+import { spokenDate } from "./spoken.js";
 
 export interface Comparability {
   /** What differs, each as a phrase with both words. Empty: a claim may be made. */
@@ -15,7 +16,20 @@ export interface Comparability {
   readonly unchecked: readonly string[];
 }
 
+/** Found before, by pair of visits and measure: changes, trends and averages ask again for the same pairs. */
+const found = new WeakMap<Results, WeakMap<Results, Map<string, Comparability>>>();
+
 export function comparability(id: string, before: Results, now: Results): Comparability {
+  const ofBefore = found.get(before) ?? new WeakMap<Results, Map<string, Comparability>>();
+  found.set(before, ofBefore);
+  const ofPair = ofBefore.get(now) ?? new Map<string, Comparability>();
+  ofBefore.set(now, ofPair);
+  const known = ofPair.get(id) ?? compared(id, before, now);
+  ofPair.set(id, known);
+  return known;
+}
+
+function compared(id: string, before: Results, now: Results): Comparability {
   const info = measureInfo(id);
   const differs: string[] = [];
   const unchecked: string[] = [];
@@ -25,7 +39,7 @@ export function comparability(id: string, before: Results, now: Results): Compar
       if (gate.must) differs.push(unknown(gate));
       else if (!gate.quiet) unchecked.push(unknown(gate));
     } else if (a === undefined || b === undefined)
-      differs.push(`${gate.name} (not recorded on ${a === undefined ? before.date : now.date})`);
+      differs.push(`${gate.name} (not recorded on ${spokenDate(a === undefined ? before.date : now.date)})`);
     else if (!(gate.same ?? ((x, y) => x === y))(a, b)) differs.push(`${gate.name} (${a}, now ${b})`);
   }
   const [was, is] = [quantityOf(before, id), quantityOf(now, id)];
@@ -71,14 +85,23 @@ function remarksOn(id: string, before: Results, now: Results): Comparability {
     for (const remark of own) {
       const alike = same(remark, other);
       if (remark.severity === "weakens" && /^not recorded/.test(remark.found)) continue;
-      if (!alike) differs.push(`validity on ${visit.date} (${remark.found}; limit ${remark.limit})`);
+      if (!alike) differs.push(`validity on ${spokenDate(visit.date)} (${remark.found}; limit ${remark.limit})`);
       else if (visit === now) unchecked.push(`validity at both visits (${remark.found}; limit ${remark.limit})`);
     }
   return { differs, unchecked };
 }
 
+const weakening = new WeakMap<Results, readonly Remark[]>();
+function weakeningRemarks(results: Results): readonly Remark[] {
+  const known =
+    weakening.get(results) ??
+    results.entries.filter((entry) => entry.kind === "remark").filter((remark) => remark.severity !== "record");
+  weakening.set(results, known);
+  return known;
+}
+
 function remarksFor(id: string, results: Results): readonly Remark[] {
-  const remarks = results.entries.filter((entry) => entry.kind === "remark" && entry.severity !== "record") as Remark[];
+  const remarks = weakeningRemarks(results);
   if (remarks.length === 0) return [];
   const ids = restsOn(id, results);
   return remarks.filter(({ affects, severity }) =>

@@ -14,6 +14,7 @@ import { progress } from "./goals.js";
 import type { Known } from "./known.js";
 import { quantityOf } from "./lookup.js";
 import { anchorOf, type Occasion, occasionsOf, type Pooled, pooled } from "./occasions.js";
+import { spokenDate } from "./spoken.js";
 import { trendOf } from "./trend.js";
 
 /** Facts about the visit or the plan, not findings about the client. */
@@ -100,7 +101,7 @@ const missing = (primary: readonly string[], found: readonly Both[], baseline: R
       kind: "not given",
       id: `change_${id}`,
       because: `${measureInfo(id)?.title ?? id} was declared as a primary outcome but is not given ${
-        quantityOf(baseline, id) ? "at this visit" : `at the baseline of ${baseline.date}`
+        quantityOf(baseline, id) ? "at this visit" : `at the baseline of ${spokenDate(baseline.date)}`
       }`,
     }));
 

@@ -10,6 +10,7 @@ import type { Results } from "../kernel/results.js";
 import { toDecimals } from "../kernel/rounding.js";
 import type { Comparability } from "./comparable.js";
 import { entryOf, quantityOf } from "./lookup.js";
+import { spokenDate } from "./spoken.js";
 
 const HEART_RATE_APART = 10;
 const EXERTION_APART = 2;
@@ -22,7 +23,9 @@ export const dependsOnEffort = (id: string, section: string): boolean =>
 export function effortOf(id: string, before: Results, now: Results): Comparability {
   const differs = [before, now].flatMap((visit) => {
     const stop = visit.conditions.stop;
-    return stop?.startsWith("before the limit") ? [`how far the test went (${stop}, on ${visit.date})`] : [];
+    return stop?.startsWith("before the limit")
+      ? [`how far the test went (${stop}, on ${spokenDate(visit.date)})`]
+      : [];
   });
   const rates = [before, now].map((visit) => quantityOf(visit, "heart_rate_peak")?.value);
   const [was, is] = rates;

@@ -7,13 +7,13 @@
  */
 import type { Judgement } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
-import { toDecimals } from "../kernel/rounding.js";
 import { attempt } from "./attempt.js";
 import { comparability } from "./comparable.js";
 import { chanceOfReaching } from "./error/chance-of-reaching.js";
 import { errorModelFor } from "./error-model.js";
 import type { Known, Target } from "./known.js";
 import { anchorOf, daysBetween, type Occasion, pooled } from "./occasions.js";
+import { spoken, spokenDate } from "./spoken.js";
 
 const SURE = 0.75;
 
@@ -33,9 +33,15 @@ export function progress(
   const id = `goal_${measure}_${place}`;
   const date = anchorOf(now).date;
   const is = pooled(now, measure);
-  if (!is) return { kind: "judgement", id, verdict: "cannot tell yet", because: `${title} was not given on ${date}.` };
-  const print = (value: number) => `${toDecimals(value, is.decimals)} ${is.unit}`.trim();
-  const aim = `The target for "${target.goal}" is ${direction > 0 ? "at least" : "at most"} ${print(bound)}${target.date ? ` by ${target.date}` : ""}; now ${print(is.value)}.`;
+  if (!is)
+    return {
+      kind: "judgement",
+      id,
+      verdict: "cannot tell yet",
+      because: `${title} was not given on ${spokenDate(date)}.`,
+    };
+  const print = (value: number) => spoken(measure, value, is.decimals, is.unit);
+  const aim = `The target for "${target.goal}" is ${direction > 0 ? "at least" : "at most"} ${print(bound)}${target.date ? ` by ${spokenDate(target.date)}` : ""}; now ${print(is.value)}.`;
   const judge = (verdict: string, why: string): Judgement => ({
     kind: "judgement",
     id,
@@ -82,7 +88,7 @@ export function progress(
   const line = was.value + share * (bound - was.value);
   const chance = reach(line, 1 - share, was.tests);
   if (chance === undefined) return judge("cannot tell yet", short);
-  const where = `On a straight line from ${print(was.value)} on ${was.visit.date} it would now be ${print(line)}; the chance of being there is about ${inHundred(chance)}.`;
+  const where = `On a straight line from ${print(was.value)} on ${spokenDate(was.visit.date)} it would now be ${print(line)}; the chance of being there is about ${inHundred(chance)}.`;
   return judge(chance >= SURE ? "on course" : chance <= 1 - SURE ? "behind" : "cannot tell yet", where);
 }
 

@@ -6,6 +6,7 @@ import { expectedDrift } from "./error/regression-to-the-mean.js";
 import { testsNeeded } from "./error/tests-needed.js";
 import type { ErrorModel } from "./error-model.js";
 import type { Spread } from "./known.js";
+import { spoken } from "./spoken.js";
 
 const EXTREME = 1.5; // standard deviations from the group's mean (common practice)
 const EXTREME_PERCENTILE = 7; // the share of a normal distribution beyond 1.5 standard deviations is 6.7 %
@@ -28,7 +29,7 @@ export function regressionNote(
   const size =
     drift === undefined
       ? "part of an extreme result is chance, and a second test tends back towards the middle without any real change"
-      : `a second test would on average read ${toDecimals(Math.abs(drift), baseline.decimals)} ${baseline.unit} ${drift > 0 ? "higher" : "lower"} without any real change`;
+      : `a second test would on average read ${spoken(baseline.id, Math.abs(drift), baseline.decimals, baseline.unit)} ${drift > 0 ? "higher" : "lower"} without any real change`;
   const cure = tests > 1 ? "" : "; two baseline tests, averaged, would guard against it";
   return `The first value was ${place.side} for the reference group (${place.where}): ${size}${cure}.`;
 }

@@ -8,6 +8,7 @@
 import type { MeasureInfo } from "../kernel/measure.js";
 import { toDecimals } from "../kernel/rounding.js";
 import type { Chances } from "./error/chances.js";
+import { spoken, spokenDate } from "./spoken.js";
 
 export const VERDICTS = [
   "higher, beyond error",
@@ -41,6 +42,7 @@ export function verdictOn({ low, high, chances }: Evidence): Verdict {
 
 /** Numbers of a change as the sentence prints them. */
 export interface Facts {
+  readonly measure: string;
   readonly info: MeasureInfo;
   readonly unit: string;
   readonly decimals: number;
@@ -50,11 +52,8 @@ export interface Facts {
   readonly since: string;
 }
 
-/** Units as a sentence says them. */
-const spoken = (unit: string) => (unit === "1/min" ? "per minute" : unit === "ratio" ? "" : unit);
-const numbered = (value: number, decimals: number, unit: string) =>
-  `${toDecimals(value, decimals)} ${spoken(unit)}`.trim();
-const withUnit = (value: number, facts: Facts) => numbered(value, facts.decimals, facts.unit);
+const numbered = (value: number, decimals: number, facts: Facts) => spoken(facts.measure, value, decimals, facts.unit);
+const withUnit = (value: number, facts: Facts) => numbered(value, facts.decimals, facts);
 const signed = (value: number, facts: Facts) => {
   const text = toDecimals(Math.abs(value), facts.decimals);
   return value > 0 ? `+${text}` : value < 0 ? `−${text}` : text;
@@ -62,7 +61,7 @@ const signed = (value: number, facts: Facts) => {
 const name = (facts: Facts) => facts.info.title;
 
 export const course = (facts: Facts): string =>
-  `${name(facts)} went from ${withUnit(facts.before, facts)} on ${facts.since} to ${withUnit(facts.now, facts)} (change ${signed(facts.change, facts)}).`;
+  `${name(facts)} went from ${withUnit(facts.before, facts)} on ${spokenDate(facts.since)} to ${withUnit(facts.now, facts)} (change ${signed(facts.change, facts)}).`;
 
 export const notComparable = (facts: Facts, differs: readonly string[]): string =>
   `${course(facts)} The two values cannot be compared, so nothing is claimed. What differs: ${differs.join("; ")}.`;
@@ -85,7 +84,7 @@ export function sentence(verdict: Verdict, facts: Weighed): string {
   const up = facts.change > 0;
   const wanted =
     better === undefined ? "" : (better === "higher") === up ? ", the direction wanted" : ", not the direction wanted";
-  const typical = numbered(facts.typical, facts.decimals + 1, facts.unit);
+  const typical = numbered(facts.typical, facts.decimals + 1, facts);
   const parts = [
     course(facts),
     `A single test varies by about ${typical} when nothing has changed${averaged(facts)}; a change of less than ${withUnit(facts.detectable, facts)} could be chance alone.`,
@@ -105,7 +104,7 @@ const averaged = ({ tests }: Weighed): string =>
   tests === undefined ? "" : ` (averaged here: ${tests.before} before, ${tests.now} now)`;
 
 function chanceSentence(worthwhile: number, chances: Chances, facts: Facts): string {
-  const size = numbered(worthwhile, facts.decimals + 1, facts.unit);
+  const size = numbered(worthwhile, facts.decimals + 1, facts);
   return `Chance of a rise of at least ${size}: ${inHundred(chances.higher)}; of a fall of that size: ${inHundred(chances.lower)}.`;
 }
 

@@ -183,7 +183,7 @@ describe("comparability gate", () => {
     const change = changed({ gate: "medication", measure: "vo2_peak", now: { conditions: rest } });
     expect(medication).toBe("none");
     expect(change.verdict).toBe("not comparable");
-    expect(change.differs).toEqual(["medication (not recorded on 2026-05-11)"]);
+    expect(change.differs).toEqual(["medication (not recorded on 11 May 2026)"]);
   });
 
   it("refuses another formula or revision, and a value that rests on a weakened one", () => {
