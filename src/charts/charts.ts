@@ -19,6 +19,7 @@ import { ventilationOutput } from "./panels/ventilation-output.js";
 import { restingTrace } from "./resting-trace.js";
 import { stageFigure } from "./stage-figure.js";
 import { trends } from "./trends.js";
+import { weeklyLoad } from "./weekly-load.js";
 
 const CHARTS = [
   normStrip,
@@ -39,6 +40,7 @@ const CHARTS = [
   changeFigure,
   beforeAndAfter,
   trends,
+  weeklyLoad,
   altitudeCurve,
 ] as const;
 

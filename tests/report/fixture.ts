@@ -293,8 +293,8 @@ function visitEntries(now: boolean, person: Person, series: Series): Entry[] {
   return [
     q("age", now ? 43.5 : 43.3, "years", 1),
     judged(
-      "screening_verdict",
-      "go ahead",
+      "screening_decision",
+      "proceed",
       "Every screening question was answered, and none calls for a physician before a test of this intensity.",
     ),
     q("stature", 168.2, "cm", 1),
@@ -534,6 +534,32 @@ function visitEntries(now: boolean, person: Person, series: Series): Entry[] {
       ],
     ),
     ...(now ? thresholds([1.72, 11, 148, 0.09], [2.31, 13, 169, 0.2]) : thresholds([1.58, 10.1, 146, 0.1], undefined)),
+    ...(now
+      ? [
+          judged("programme_state", "ready", "The plan was signed for this visit."),
+          t(
+            "programme_weeks",
+            [
+              { key: "week", title: "Week", decimals: 0 },
+              { key: "monday", title: "From Monday" },
+              { key: "phase", title: "Phase" },
+              { key: "minutes", title: "Minutes", unit: "min", decimals: 0 },
+              { key: "easy", title: "Easy", unit: "min", decimals: 0 },
+              { key: "steady", title: "Steady", unit: "min", decimals: 0 },
+              { key: "hard", title: "Hard", unit: "min", decimals: 0 },
+              { key: "strength", title: "Strength", unit: "min", decimals: 0 },
+              { key: "mark", title: "Mark" },
+              { key: "source", title: "Source" },
+            ],
+            [
+              [1, "2026-05-18", "foundation", 255, 160, 20, 10, 65, "", "convention"],
+              [2, "2026-05-25", "foundation", 280, 180, 25, 10, 65, "", "convention"],
+              [3, "2026-06-01", "build", 165, 110, 10, 5, 40, "", "convention"],
+              [4, "2026-06-08", "build", 300, 190, 30, 15, 65, "retest", "convention"],
+            ],
+          ),
+        ]
+      : []),
     {
       kind: "remark",
       id: "remark_volume_calibration",

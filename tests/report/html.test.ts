@@ -106,6 +106,28 @@ describe("the practitioner edition", () => {
   });
 });
 
+describe("the client's plan", () => {
+  const withVerdict = async (id: string, verdict: string): Promise<string> => {
+    const entries = retest.entries.map((entry) =>
+      entry.id === id && entry.kind === "judgement" ? { ...entry, verdict } : entry,
+    );
+    return text(await reporter.renderReport(inputOf("client", "en", { ...retest, entries })));
+  };
+  it("is printed when it is ready", async () => {
+    expect(await withVerdict("programme_state", "ready")).toMatch(/Weeks up to the goal/);
+  });
+  it("is not printed when nobody has signed it, nor are intensities beside it", async () => {
+    expect(await withVerdict("programme_state", "not printed")).not.toMatch(
+      /Your training|Weeks up to the goal|per min and/,
+    );
+  });
+  it("gives way to a physician when the screening says so", async () => {
+    const words = await withVerdict("screening_decision", "stop");
+    expect(words).toMatch(/see a doctor before you train hard/);
+    expect(words).not.toMatch(/Follow the plan|Your training/);
+  });
+});
+
 describe("the words", () => {
   const leaves = (tree: WordTree, path = ""): [string, string][] =>
     Object.entries(tree).flatMap(([key, value]) =>

@@ -1,21 +1,18 @@
 /** The client's edition: plain words, few numbers, what to do next. */
 import { measureInfo } from "../../kernel/measures.js";
-import { type Context, entriesOf, quantityOf, sentence, valueWithUnit } from "./context.js";
+import { type Context, entriesOf, entryOf, nameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
 import { keyMeasures } from "./keys.js";
-import { planIsReady, threeSentences } from "./summary.js";
-import { entryTable } from "./tables.js";
-import type { ClientView, Fact, Frame } from "./types.js";
+import { leading, planIsReady, threeSentences } from "./summary.js";
+import { tableView } from "./tables.js";
+import type { ClientView, Fact, Frame, TableView } from "./types.js";
 
 export function clientEdition(context: Context, shared: Frame): ClientView {
-  const { speech, results } = context;
+  const { speech } = context;
   const keys = keyMeasures(context);
   const retest = entriesOf(context, "change").length > 0;
-  const training = results.entries.flatMap((entry) =>
-    planIsReady(context) && entry.kind === "table" && /^(?:programme|plan)_(?:week|zone|intensit)/.test(entry.id)
-      ? [entryTable(context, entry)]
-      : [],
-  );
-  const intensities = intensityFacts(context);
+  const training =
+    planIsReady(context) && leading(context).length === 0 ? TRAINING.flatMap((id) => trainingTable(context, id)) : [];
+  const intensities = mayTrain(context) && training.length === 0 ? intensityFacts(context) : [];
   return {
     ...shared,
     sentences: threeSentences(context),
@@ -52,11 +49,39 @@ function clientName({ speech }: Context, id: string): string | undefined {
   return name?.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
 }
 
+/** What a client needs of the plan, and the columns of it. */
+const TRAINING = ["intensity_domains", "programme_weeks"] as const;
+const SHOWN: Readonly<Record<(typeof TRAINING)[number], readonly string[]>> = {
+  intensity_domains: ["domain", "heart_rate_from", "heart_rate_to", "power_from", "power_to", "work", "talk"],
+  programme_weeks: ["week", "monday", "phase", "minutes", "easy", "steady", "hard", "strength", "mark"],
+};
+
+function trainingTable(context: Context, id: (typeof TRAINING)[number]): TableView[] {
+  const entry = entryOf(context, id);
+  if (entry?.kind !== "table") return [];
+  const shown = entry.columns.map((column) => SHOWN[id].includes(column.key));
+  const keep = <T>(list: readonly T[]): T[] => list.filter((_, i) => shown[i]);
+  const columns = keep(entry.columns);
+  const rows = entry.rows.map((row) => keep(entry.columns.map((_, i) => row[i] ?? null)));
+  return [tableView(context, `table-${id.replaceAll("_", "-")}`, nameOf(context, id), { columns, rows })];
+}
+
+/**
+ * Intensities of the thresholds alone, where no plan was asked for: never beside a plan that nobody has signed, never
+ * when a verdict sends the client to a physician first.
+ */
+const mayTrain = (context: Context): boolean =>
+  leading(context).length === 0 && entryOf(context, "programme_state") === undefined;
+
 /** Training intensities by the thresholds: how hard, how fast, how it feels. */
 function intensityFacts(context: Context): Fact[] {
   const { speech } = context;
+  // A speed says nothing without its grade; where the grade rose, heart rate stands alone.
+  const kinds = quantityOf(context, "vt1_grade")
+    ? (["heart_rate"] as const)
+    : (["heart_rate", "speed", "power"] as const);
   const at = (id: "vt1" | "vt2") =>
-    (["heart_rate", "speed", "power"] as const).flatMap((kind) => {
+    kinds.flatMap((kind) => {
       const value = quantityOf(context, `${id}_${kind}`);
       return value ? [valueWithUnit(context, value)] : [];
     });
