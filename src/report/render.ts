@@ -58,7 +58,7 @@ export function openReporter(assets: ReportAssets): Reporter {
 /** What each edition draws; the others' figures are not rendered for it. */
 const DRAWN: Readonly<Record<Edition, (figure: Figure) => boolean>> = {
   practitioner: () => true,
-  client: (figure) => figure.size === "strip",
+  client: (figure) => figure.size === "strip" || figure.name === "weekly-load",
   referral: () => false,
 };
 

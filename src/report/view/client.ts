@@ -1,7 +1,7 @@
 /** The client's edition: plain words, few numbers, what to do next. */
 import { measureInfo } from "../../kernel/measures.js";
 import { type Context, entriesOf, entryOf, nameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
-import { keyMeasures } from "./keys.js";
+import { keyMeasures, NO_FIGURE } from "./keys.js";
 import { leading, planIsReady, threeSentences } from "./summary.js";
 import { tableView } from "./tables.js";
 import type { ClientView, Fact, Frame, TableView } from "./types.js";
@@ -12,6 +12,9 @@ export function clientEdition(context: Context, shared: Frame): ClientView {
   const retest = entriesOf(context, "change").length > 0;
   const training =
     planIsReady(context) && leading(context).length === 0 ? TRAINING.flatMap((id) => trainingTable(context, id)) : [];
+  const drawn = context.drawn.get("weekly-load")?.view;
+  // Its table stands right below it, so it needs no link.
+  const weeks = drawn && { ...drawn, hasData: false };
   const intensities = mayTrain(context) && training.length === 0 ? intensityFacts(context) : [];
   return {
     ...shared,
@@ -22,6 +25,8 @@ export function clientEdition(context: Context, shared: Frame): ClientView {
     sure: howSure(context),
     hasTraining: training.length > 0 || intensities.length > 0,
     training,
+    hasWeeks: weeks !== undefined && training.length > 0,
+    weeks: weeks ?? NO_FIGURE,
     intensities,
     hasIntensities: intensities.length > 0,
   };

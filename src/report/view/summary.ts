@@ -41,7 +41,11 @@ function found(context: Context): string {
   if (certain.length > 0)
     return speech.say("client.found_change", { changes: speech.list(certain.map((c) => moved(context, c))) });
   if (changes.length > 0) return speech.say("client.found_no_change");
-  const placed = entriesOf(context, "quantity").find((q) => q.norms?.some((norm) => norm.percentile !== undefined));
+  const primary = context.client.primary_outcomes ?? [];
+  const rank = (id: string): number => (primary as readonly string[]).indexOf(id) >>> 0;
+  const placed = entriesOf(context, "quantity")
+    .filter((q) => measureInfo(q.id)?.plain !== undefined && q.norms?.some((norm) => norm.percentile !== undefined))
+    .sort((q, other) => rank(q.id) - rank(other.id))[0];
   const norm = placed?.norms?.find((position) => position.percentile !== undefined);
   if (placed && norm?.percentile !== undefined)
     return speech.say("client.found_place", {

@@ -178,6 +178,8 @@ export interface ClientView extends Frame {
   readonly sure: readonly string[];
   readonly hasTraining: boolean;
   readonly training: readonly TableView[];
+  readonly hasWeeks: boolean;
+  readonly weeks: FigureView;
   readonly intensities: readonly Fact[];
   readonly hasIntensities: boolean;
 }
