@@ -1,5 +1,6 @@
 /** The sentences a report opens with: what the client came for, what was found, what comes next. */
 import type { Change, Judgement } from "../../kernel/measure.js";
+import { measureInfo } from "../../kernel/measures.js";
 import {
   type Context,
   entriesOf,
@@ -42,7 +43,10 @@ function found(context: Context): string {
     return speech.say("client.found_change", { changes: speech.list(certain.map((c) => moved(context, c))) });
   if (changes.length > 0) return speech.say("client.found_no_change");
   const primary = context.client.primary_outcomes ?? [];
-  const rank = (id: string): number => (primary as readonly string[]).indexOf(id) >>> 0;
+  const rank = (id: string): number => {
+    const place = (primary as readonly string[]).indexOf(id);
+    return place < 0 ? primary.length : place;
+  };
   const placed = entriesOf(context, "quantity")
     .filter((q) => measureInfo(q.id)?.plain !== undefined && q.norms?.some((norm) => norm.percentile !== undefined))
     .sort((q, other) => rank(q.id) - rank(other.id))[0];

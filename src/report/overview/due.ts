@@ -1,0 +1,31 @@
+/**
+ * When a client is due for a retest: the first test that the plan of the last visit asks for, else common practice, 8 to
+ * 12 weeks after the last visit. Dates only: nothing here knows today.
+ */
+import type { VisitSummary } from "./visit-summary.js";
+
+export interface Due {
+  readonly from: string;
+  /** The end of a range; absent for a day. */
+  readonly to?: string;
+  readonly why: "plan" | "proposed" | "practice";
+}
+
+const MS_PER_DAY = 86_400_000;
+const [EARLIEST, LATEST] = [56, 84]; // 8 and 12 weeks: common practice
+
+export function dueAfter(last: VisitSummary): Due {
+  const test = [...last.tests].sort((a, b) => (a.date < b.date ? -1 : 1))[0];
+  if (test !== undefined) return { from: test.date, why: test.proposed ? "proposed" : "plan" };
+  return { from: daysLater(last.date, EARLIEST), to: daysLater(last.date, LATEST), why: "practice" };
+}
+
+const daysLater = (iso: string, days: number): string =>
+  new Date(Date.parse(`${iso}T00:00:00Z`) + days * MS_PER_DAY).toISOString().slice(0, 10);
+
+/** Sections measured at the visit before and not at the last one; repeats for reliability do not count. */
+export function missingSince(visits: readonly VisitSummary[]): readonly string[] {
+  const [last, before] = visits.filter((visit) => visit.purpose !== "reliability").reverse();
+  if (last === undefined || before === undefined) return [];
+  return before.sections.filter((section) => !last.sections.includes(section));
+}

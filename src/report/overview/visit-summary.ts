@@ -1,0 +1,136 @@
+/**
+ * What the overview pages need of one visit, small enough to keep for every visit of an archive: what was measured, what
+ * needs a person, primary outcomes, goals, and when the plan asks for the next test.
+ */
+import type { Client } from "../../kernel/generated/client.js";
+import type { Change, Entry, Judgement, Quantity, Remark, Table } from "../../kernel/measure.js";
+import { measureInfo } from "../../kernel/measures.js";
+import type { Results } from "../../kernel/results.js";
+
+export type FlagKind = "screening" | "referral" | "withheld" | "plan";
+
+export interface Flag {
+  readonly kind: FlagKind;
+  readonly text: string;
+}
+export interface Outcome {
+  readonly measure: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly decimals: number;
+  /** One standard deviation of error of one test, where the change of this visit knows it. */
+  readonly typical?: number;
+  readonly errorFrom?: string;
+  /** Against the baseline. */
+  readonly change?: number;
+  readonly verdict?: string;
+  /** What differs from the visit before, as the trend of three visits or more says; else from the baseline. */
+  readonly differs?: string;
+}
+export interface VisitSummary {
+  readonly date: string;
+  readonly label?: string;
+  readonly purpose: Results["purpose"];
+  /** Sections with at least one number. */
+  readonly sections: readonly string[];
+  readonly flags: readonly Flag[];
+  readonly outcomes: readonly Outcome[];
+  readonly goals: readonly { readonly measure: string; readonly verdict: string; readonly because: string }[];
+  /** What the client came for, as client.yaml says it at this build. */
+  readonly aims: readonly { readonly goal: string; readonly date?: string }[];
+  /** Dates on which the plan of this visit asks for a test; a Monday where it only proposes a week. */
+  readonly tests: readonly { readonly date: string; readonly proposed: boolean }[];
+}
+
+const NOT_MEASURED = ["visit", "screening", "preparation", "validity", "change", "programme", "altitude"];
+
+export function summaryOf(results: Results, client: Pick<Client, "goals" | "primary_outcomes">): VisitSummary {
+  const { entries } = results;
+  const sections = entries.flatMap((entry) => {
+    const section = entry.kind === "quantity" ? measureInfo(entry.id)?.section : undefined;
+    return section === undefined || NOT_MEASURED.includes(section) ? [] : [section as string];
+  });
+  return {
+    date: results.date,
+    ...(results.label === undefined ? {} : { label: results.label }),
+    purpose: results.purpose,
+    sections: [...new Set(sections)],
+    flags: flagsOf(entries),
+    outcomes: (client.primary_outcomes ?? []).flatMap((id) => outcomeOf(entries, id, results.date)),
+    goals: entries.flatMap((entry) => {
+      const measure = entry.kind === "judgement" ? /^goal_(.+)_\d+$/.exec(entry.id)?.[1] : undefined;
+      return measure === undefined
+        ? []
+        : [{ measure, verdict: (entry as Judgement).verdict, because: (entry as Judgement).because }];
+    }),
+    aims: (client.goals ?? []).map(({ goal, date }) => ({ goal, ...(date === undefined ? {} : { date }) })),
+    tests: testsOf(entries, results.date),
+  };
+}
+
+const find = (entries: readonly Entry[], id: string): Entry | undefined => entries.find((entry) => entry.id === id);
+const tableIn = (entries: readonly Entry[], id: string): Table | undefined => {
+  const entry = find(entries, id);
+  return entry?.kind === "table" ? entry : undefined;
+};
+const cells = (table: Table, key: string) => table.rows.map((row) => row[table.columns.findIndex((c) => c.key === key)]);
+
+function flagsOf(entries: readonly Entry[]): Flag[] {
+  const screening = find(entries, "screening_decision");
+  const refers = screening?.kind === "judgement" && screening.verdict !== "proceed" ? [screening.because] : [];
+  const limits = tableIn(entries, "referral_flags");
+  const outside = (limits?.rows ?? []).map((row) => row.slice(0, 4).join(", "));
+  const fatal = entries.filter((entry): entry is Remark => entry.kind === "remark" && entry.severity === "fatal");
+  const withheld = new Set(fatal.flatMap((remark) => remark.affects));
+  const state = find(entries, "programme_state");
+  const unsigned =
+    state?.kind === "judgement" && state.verdict !== "ready" && tableIn(entries, "programme_weeks") !== undefined;
+  return [
+    ...refers.map((text): Flag => ({ kind: "screening", text })),
+    ...outside.map((text): Flag => ({ kind: "referral", text })),
+    ...(fatal.length === 0 ? [] : [{ kind: "withheld", text: withheldText(fatal, withheld.size) } as const]),
+    ...(unsigned ? [{ kind: "plan", text: (state as Judgement).because } as const] : []),
+  ];
+}
+
+function withheldText(fatal: readonly Remark[], values: number): string {
+  const rules = [...new Set(fatal.map((remark) => remark.rule.replace(/ r\d+$/, "").replaceAll("-", " ")))];
+  return `${values} (${rules.join(", ")})`;
+}
+
+function outcomeOf(entries: readonly Entry[], measure: string, date: string): Outcome[] {
+  const at = find(entries, measure);
+  if (at?.kind !== "quantity") return [];
+  const { value, unit, decimals } = at as Quantity;
+  const found = find(entries, `change_${measure}`);
+  const change = found?.kind === "change" ? (found as Change) : undefined;
+  const trend = tableIn(entries, `trend_${measure}`);
+  const row = trend === undefined ? -1 : cells(trend, "date").indexOf(date);
+  const differs = row < 0 || trend === undefined ? change?.differs.join("; ") : String(cells(trend, "differs")[row] ?? "");
+  return [
+    {
+      measure,
+      value,
+      unit,
+      decimals,
+      ...(change?.typicalError === undefined ? {} : { typical: change.typicalError }),
+      ...(change?.errorFrom === undefined ? {} : { errorFrom: change.errorFrom }),
+      ...(change === undefined ? {} : { change: change.change, verdict: change.verdict }),
+      ...(differs === undefined || differs === "" ? {} : { differs }),
+    },
+  ];
+}
+
+function testsOf(entries: readonly Entry[], after: string): { date: string; proposed: boolean }[] {
+  const weeks = tableIn(entries, "programme_weeks");
+  if (weeks === undefined) return [];
+  const [marks, mondays] = [cells(weeks, "mark"), cells(weeks, "monday")];
+  return marks.flatMap((mark, i) => {
+    const fixed = [...String(mark ?? "").matchAll(/test on (\d{4}-\d{2}-\d{2})/g)].map(([, date = ""]) => date);
+    const proposed = /test proposed/.test(String(mark ?? "")) ? [String(mondays[i])] : [];
+    return [
+      ...fixed.map((date) => ({ date, proposed: false })),
+      ...proposed.map((date) => ({ date, proposed: true })),
+    ].filter(({ date }) => date > after);
+  });
+}
