@@ -29,6 +29,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
   diff: () => import("./verbs/diff.js"),
   explain: () => import("./verbs/explain.js"),
   guide: () => import("./verbs/guide.js"),
+  import: () => import("./verbs/import.js"),
   new: () => import("./verbs/new.js"),
   norms: () => import("./verbs/norms.js"),
   retests: () => import("./verbs/retests.js"),
