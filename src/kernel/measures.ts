@@ -46,6 +46,7 @@ const all = {
 export type MeasureId = keyof typeof all;
 export const catalogue: Readonly<Record<MeasureId, MeasureInfo>> = all;
 
+const rows = new Map<string, MeasureInfo>(Object.entries(catalogue));
+
 /** The row of an id that may be unknown (read from a file). */
-export const measureInfo = (id: string): MeasureInfo | undefined =>
-  Object.hasOwn(catalogue, id) ? catalogue[id as MeasureId] : undefined;
+export const measureInfo = (id: string): MeasureInfo | undefined => rows.get(id);

@@ -3,13 +3,21 @@ const DAY_MS = 86_400_000;
 export const WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
 export type Weekday = (typeof WEEKDAYS)[number];
 
-/** Texts of days asked for before: a programme asks for the same few hundred over and over. */
+/** Days asked for before, both ways: a programme asks for the same few hundred over and over. */
 const texts = new Map<number, string>();
+const instants = new Map<string, number>();
 const MOST_KEPT = 4000;
+
+function instantOf(iso: string): number {
+  const at = instants.get(iso) ?? Date.parse(iso);
+  if (instants.size >= MOST_KEPT) instants.clear();
+  instants.set(iso, at);
+  return at;
+}
 
 /** The day `days` later (earlier when negative). */
 export function addDays(iso: string, days: number): string {
-  const at = Date.parse(iso) + days * DAY_MS;
+  const at = instantOf(iso) + days * DAY_MS;
   const text = texts.get(at) ?? new Date(at).toISOString().slice(0, 10);
   if (texts.size >= MOST_KEPT) texts.clear();
   texts.set(at, text);
@@ -17,12 +25,11 @@ export function addDays(iso: string, days: number): string {
 }
 
 /** Whole days from one ISO date to another; negative when the second is earlier. */
-export const daysBetween = (from: string, to: string): number =>
-  Math.round((Date.parse(to) - Date.parse(from)) / DAY_MS);
+export const daysBetween = (from: string, to: string): number => Math.round((instantOf(to) - instantOf(from)) / DAY_MS);
 
 /** 0 for Monday to 6 for Sunday. 1970-01-01 was a Thursday. */
 export const weekdayOf = (iso: string): number => {
-  const days = Math.floor(Date.parse(iso) / DAY_MS) + 3;
+  const days = Math.floor(instantOf(iso) / DAY_MS) + 3;
   return ((days % 7) + 7) % 7;
 };
 

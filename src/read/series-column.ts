@@ -30,6 +30,8 @@ export function fillColumn(
       : column.unit.startsWith("h:") || column.unit === "clock"
         ? readHours
         : readNumber;
+  // Most cells are numbers; only where a mark is itself a number (0, -99) must each be looked up.
+  const markIsNumber = [...marks].some((mark) => !Number.isNaN(read(mark, decimal)));
   const zeroIsMissing = ZERO_IS_MISSING.has(channel);
   let gaps = 0;
   for (let i = 0; i < kept.length; i++) {
@@ -37,8 +39,9 @@ export function fillColumn(
     let sum = 0;
     for (let k = 0; k < at.length; k++) {
       const cell = (row[at[k] as number] as string).trim();
-      const x = marks.has(cell) ? Number.NaN : read(cell, decimal);
-      if (Number.isNaN(x) && !marks.has(cell))
+      const number = read(cell, decimal);
+      const x = markIsNumber && marks.has(cell) ? Number.NaN : number;
+      if (Number.isNaN(number) && !marks.has(cell))
         reportCell(cell, split.lines[kept[i] as number] ?? 0, headers[k] ?? "", kept[i] as number, at[k] as number);
       sum += x;
     }
@@ -97,6 +100,14 @@ function checkChannel(
   const range = MEDIAN_RANGE[channel];
   if (range === undefined) return;
   const [low, high] = range;
+  let below = 0;
+  let above = 0;
+  for (let i = 0; i < values.length; i++) {
+    if ((values[i] as number) < low) below++;
+    else if ((values[i] as number) > high) above++;
+  }
+  const half = (values.length - gaps) / 2;
+  if (below < half && above < half) return; // so the median lies inside, without sorting
   const middle = median(values.filter((x) => !Number.isNaN(x)));
   if (middle >= low && middle <= high) return;
   const stated = converter(channel, unit);

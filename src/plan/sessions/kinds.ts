@@ -1,5 +1,5 @@
 /** Which day holds what: the long day, the harder ones as far from it as the week allows. A convention. */
-import { weekdayOf } from "../days.js";
+import { daysBetween, weekdayOf } from "../days.js";
 import { avoids, type Settings } from "../settings.js";
 import type { PlanWeek } from "../weeks/lay-out.js";
 import type { Kind } from "./session.js";
@@ -43,7 +43,7 @@ export function kindsOf(days: readonly string[], week: PlanWeek, settings: Setti
 /** Nothing hard on the two days before a test or the goal. */
 const beforeTest = (day: string, settings: Settings): boolean =>
   [...settings.retests, settings.goalDate].some((test) => {
-    const days = (Date.parse(test) - Date.parse(day)) / 86_400_000;
+    const days = daysBetween(day, test);
     return days > 0 && days <= 2;
   });
 
