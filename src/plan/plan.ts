@@ -23,11 +23,12 @@ import { writeDone } from "./retest/done.js";
 import { startOf } from "./retest/start.js";
 import { permitOf } from "./safety/permit.js";
 import { writeSheets } from "./safety/sheets.js";
+import { minutesIn } from "./sessions/session.js";
 import { weekSessions } from "./sessions/week-sessions.js";
 import { goalOf, settingsOf } from "./settings.js";
 import { writeState } from "./state.js";
 import { writeStrength } from "./strength/write-strength.js";
-import { layOut } from "./weeks/lay-out.js";
+import { layOut, type PlanWeek } from "./weeks/lay-out.js";
 import { type LaidWeek, writeRules, writeSessions, writeWeeks } from "./weeks/write-weeks.js";
 
 /** Terrain factors of the load-carriage equation. */
@@ -68,17 +69,17 @@ export function plan(
   const settings = settingsOf(visit, asked, goal, profile, start?.minutes);
   const forVisit = <T extends { readonly for_visit?: string }>(one: T) =>
     (one.for_visit ?? results.date) === results.date;
-  const weeks = layOut(settings, (asked.weeks ?? []).filter(forVisit));
+  const own = (asked.sessions ?? []).filter(forVisit);
   const means = {
     vigorous: permit.vigorous,
     heartRate: intensities.heartRateOff === undefined,
     steady: intensities.domains.some((domain) => domain.word === "steady"),
-    loadingWeeks: weeks.filter((week) => week.phase !== "taper").length,
     ...(asked.walk ? { walk: asked.walk } : {}),
     ...(numberOf(results, "body_mass") === undefined ? {} : { massKg: numberOf(results, "body_mass") as number }),
   };
-  const own = (asked.sessions ?? []).filter(forVisit);
-  const laid: LaidWeek[] = weeks.map((week) => ({ week, sessions: weekSessions(week, settings, means, own) }));
+  const sessionsOf = (week: PlanWeek) => weekSessions(week, settings, means, own);
+  const weeks = layOut(settings, (asked.weeks ?? []).filter(forVisit), (week) => minutesIn(sessionsOf(week)));
+  const laid: LaidWeek[] = weeks.map((week) => ({ week, sessions: sessionsOf(week) }));
   writeVigorous(book, permit);
   writeDomains(book, results, intensities);
   writeEquivalents(book, results, intensities, asked.walk, TERRAIN[asked.walk?.terrain ?? "road"]);

@@ -11,7 +11,7 @@ const MOST_OF_MASS = 0.3;
 
 export function loadedWalkOf(date: string, minutes: number, week: PlanWeek, settings: Settings, means: Means): Session {
   const goalKg = means.walk?.load_kg ?? settings.profile?.walk?.load_kg ?? 0;
-  const way = means.loadingWeeks <= 1 ? 1 : Math.min(1, (week.number - 1) / (means.loadingWeeks - 1));
+  const way = week.ofLoading <= 1 ? 1 : Math.min(1, (week.number - 1) / (week.ofLoading - 1));
   const most = means.massKg === undefined ? goalKg : MOST_OF_MASS * means.massKg;
   const wanted = goalKg * (FROM_SHARE + (1 - FROM_SHARE) * way);
   const loadKg = Math.floor(Math.min(wanted, most) * 2) / 2;

@@ -19,3 +19,6 @@ export interface Session {
 }
 
 export const loadOf = (session: Session): number => session.rating * session.minutes;
+
+export const minutesIn = (sessions: readonly Session[]): number =>
+  sessions.reduce((sum, session) => sum + session.minutes, 0);

@@ -21,8 +21,6 @@ export interface Means {
   readonly walk?: LoadedWalk;
   /** Body mass in kg, for the share of a load. */
   readonly massKg?: number;
-  /** Weeks of loading before the taper. */
-  readonly loadingWeeks: number;
 }
 
 /** An easier week has fewer sessions rather than ones too short for an effort: effort stays, minutes fall. */

@@ -14,6 +14,8 @@ export interface PlanWeek {
   readonly number: number;
   readonly monday: string;
   readonly phase: Phase;
+  /** Weeks before the taper, this plan's whole loading. */
+  readonly ofLoading: number;
   readonly easier: boolean;
   /** Minutes to place; strength work included. */
   readonly minutes: number;
@@ -25,6 +27,8 @@ export interface PlanWeek {
   readonly proposed: boolean;
   readonly goal: boolean;
   readonly override?: WeekOverride;
+  /** In a taper: minutes of the loading week it is reckoned from. */
+  readonly levelBefore?: number;
   /** Set where an override rises above the limit. */
   readonly remark?: string;
 }
@@ -34,7 +38,12 @@ export const TAPER_FROM_DAYS = 28;
 /** A start below this is no training week to build on; a convention. */
 const LEAST_START_MIN = 60;
 
-export function layOut(settings: Settings, overrides: readonly WeekOverride[]): readonly PlanWeek[] {
+/** `minutesOf` gives what a week really holds, sessions set by hand included: the cap looks back on that. */
+export function layOut(
+  settings: Settings,
+  overrides: readonly WeekOverride[],
+  minutesOf: (week: PlanWeek) => number,
+): readonly PlanWeek[] {
   const first = addDays(settings.visitDate, 1);
   const frames = framesOf(settings, first);
   const taper = taperLength(first, settings.goalDate);
@@ -62,16 +71,18 @@ export function layOut(settings: Settings, overrides: readonly WeekOverride[]): 
     const minutes = own?.minutes ?? floor5(full * frame.share);
     if (!isEasier && frame.share === 1) before = minutes;
     const above = own?.minutes !== undefined && minutes > hardest * (1 + settings.progression) + 1e-9;
-    weeks.push({
+    const week: PlanWeek = {
       ...bare(frame),
       phase: phaseOf(frame.number, loading.length),
+      ofLoading: loading.length,
       easier: isEasier,
       minutes,
       proposed: proposals.has(frame.number),
       ...(own ? { override: own } : {}),
       ...(above ? { remark: `${minutes} min is more than ${cap} min, the limit over the hardest week before` } : {}),
-    });
-    hardest = Math.max(hardest, minutes);
+    };
+    weeks.push(week);
+    hardest = Math.max(hardest, minutesOf(week));
   }
   return [...weeks, ...taperWeeks(frames.slice(loading.length), before, taper, taperStart, settings, overrides)];
 }
@@ -171,9 +182,11 @@ function taperWeeks(
     return {
       ...bare(frame),
       phase: "taper",
+      ofLoading: (frames[0] as Frame).number - 1,
       easier: false,
       minutes: own?.minutes ?? (minutes[i] as number),
       proposed: false,
+      levelBefore: before,
       ...(own ? { override: own } : {}),
     };
   });

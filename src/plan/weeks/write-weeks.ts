@@ -184,6 +184,15 @@ export function writeRules(book: Notebook, laid: readonly LaidWeek[], settings: 
           : `${settings.taperReduction} % less over the last ${days} days, effort and number of sessions kept`,
         days === 0 ? "convention" : `${taperInfo.source.authors} 2007: 41 to 60 % less over two weeks, in competitors`,
       ],
+      ...(taper[0]?.week.levelBefore === undefined
+        ? []
+        : [
+            [
+              "Minutes a week that the taper is reckoned from",
+              String(taper[0].week.levelBefore),
+              "the last whole loading week",
+            ],
+          ]),
       [
         "Easy minutes",
         "most of every week",
