@@ -1,5 +1,6 @@
 /** The complete edition. */
 import type { Cell, Change } from "../../kernel/measure.js";
+import { missingItems } from "./checklist.js";
 import { type Context, entriesOf, entryOf, nameOf, opening, sectionOf, sentence, unitText } from "./context.js";
 import { keyMeasures } from "./keys.js";
 import { isData, isTrend, judgementsOf, remarkTitle, sections, verdictText } from "./sections.js";
@@ -61,8 +62,6 @@ export function practitioner(context: Context, shared: Frame): PractitionerView 
     changes,
     hasMissing: missing.length > 0,
     missing,
-    hasChecklist: false,
-    checklist: [],
     sources: cited,
     hasSources: cited.length > 0,
     data,
@@ -200,7 +199,10 @@ function missingView(context: Context): Fact[] {
     name: nameOf(context, entry.id),
     value: speech.say("report.not_given_because", { because: entry.because }),
   }));
-  return [...blocks, ...unrecorded, ...withheld].map(({ name, value }) => ({ name: opening(name), value }));
+  return [...blocks, ...missingItems(context), ...unrecorded, ...withheld].map(({ name, value }) => ({
+    name: opening(name),
+    value,
+  }));
 }
 
 export const tableOf = (context: Context, id: string): TableView[] => {

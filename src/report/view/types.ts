@@ -128,8 +128,6 @@ export interface PractitionerView extends Frame {
   readonly changes: ChangesView;
   readonly hasMissing: boolean;
   readonly missing: readonly Fact[];
-  readonly hasChecklist: boolean;
-  readonly checklist: readonly Fact[];
   readonly sources: readonly SourceView[];
   readonly hasSources: boolean;
   readonly data: readonly TableView[];
