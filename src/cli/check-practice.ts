@@ -6,6 +6,7 @@ import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Document } from "../kernel/document.js";
 import { decodeLeniently } from "../read/decode.js";
 import { readSeries } from "../read/series.js";
+import { readTrainingLog } from "../read/training-log.js";
 import { readYaml } from "../read/yaml.js";
 import type { Checker } from "../validate/checker.js";
 import { practiceMember, validatePractice } from "../validate/practice.js";
@@ -61,6 +62,7 @@ export function checkPractice(
         },
         checker,
         readSeries,
+        readTrainingLog,
       );
       report(diagnostics);
     }

@@ -44,6 +44,7 @@ export function references(value: unknown): {
 
 /** Names of the raw files a session uses, safe ones only, each once: what cli/ has to load before validation. */
 export function seriesFiles(session: unknown): readonly string[] {
-  const names = references(session).series.map((s) => s.file);
+  const log = (session as { training_log?: { file?: unknown } } | undefined)?.training_log?.file;
+  const names = [...references(session).series.map((s) => s.file), ...(typeof log === "string" ? [log] : [])];
   return [...new Set(names)].filter((name) => fileNameFault(name) === undefined);
 }

@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../../src/kernel/diagnostic.js";
 import { readSeries } from "../../src/read/series.js";
+import { readTrainingLog } from "../../src/read/training-log.js";
 import { readYaml } from "../../src/read/yaml.js";
 import { openChecker } from "../../src/validate/checker.js";
 import { practiceMember, validatePractice } from "../../src/validate/practice.js";
@@ -45,7 +46,9 @@ export async function validateTree(
       seriesFiles(session.value).map((name) => [name, tree.get(`${folder}/${name}`)]),
     );
     const names = [...tree.keys()].filter((p) => p.startsWith(`${folder}/`)).map((p) => p.slice(folder.length + 1));
-    validations.push(validateVisit({ lab, client, session, seriesTexts, folder: names }, checker, readSeries));
+    validations.push(
+      validateVisit({ lab, client, session, seriesTexts, folder: names }, checker, readSeries, readTrainingLog),
+    );
     const member = practiceMember(session);
     if (member) members.push(member);
   }
