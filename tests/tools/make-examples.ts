@@ -184,3 +184,28 @@ function retestPairs(seed: number, people: number): { absolute: string; perMass:
 const pairs = retestPairs(2025, 14);
 write("retests/vo2-peak.csv", pairs.absolute);
 write("retests/vo2-peak-per-mass.csv", pairs.perMass);
+
+/** A client's training log from the day after one visit to the day before the next: some sessions missed, some longer. */
+function trainingLog(seed: number, from: string, to: string, startMin: number): string {
+  const c = chance(seed);
+  const lines = ["date,minutes,rpe,distance_km,climb_m,heart_rate_bpm"];
+  const day = 86_400_000;
+  for (let t = Date.parse(from) + day; t < Date.parse(to); t += day) {
+    const weekday = new Date(t).getUTCDay();
+    const week = Math.floor((t - Date.parse(from)) / (7 * day));
+    const share = ({ 2: 0.3, 4: 0.2, 6: 0.33, 0: 0.17 } as Record<number, number>)[weekday];
+    if (share === undefined || c.happens(0.12)) continue;
+    const minutes = Math.round(startMin * (1 + 0.03 * week) * share * c.between(0.85, 1.1));
+    const hard = weekday === 2;
+    const heartRate = Math.round((hard ? 142 : 124) + 4 * c.normal());
+    const climb = weekday === 6 ? String(10 * Math.round(minutes * 0.35)) : "";
+    const distance = weekday === 6 ? (minutes * 0.062).toFixed(1) : "";
+    const rating = hard ? (c.happens(0.5) ? 7 : 6) : c.happens(0.3) ? 4 : 3;
+    lines.push(
+      [new Date(t).toISOString().slice(0, 10), minutes, rating, distance, climb, c.happens(0.2) ? "" : heartRate].join(","),
+    );
+  }
+  return `${lines.join("\n")}\n`;
+}
+write("clients/c-017/2026-05-11-retest/log.csv", trainingLog(1705, "2026-03-02", "2026-05-11", 215));
+write("clients/c-017/2026-07-20-retest/log.csv", trainingLog(1707, "2026-05-11", "2026-07-20", 240));
