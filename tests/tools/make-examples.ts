@@ -202,7 +202,9 @@ function trainingLog(seed: number, from: string, to: string, startMin: number): 
     const distance = weekday === 6 ? (minutes * 0.062).toFixed(1) : "";
     const rating = hard ? (c.happens(0.5) ? 7 : 6) : c.happens(0.3) ? 4 : 3;
     lines.push(
-      [new Date(t).toISOString().slice(0, 10), minutes, rating, distance, climb, c.happens(0.2) ? "" : heartRate].join(","),
+      [new Date(t).toISOString().slice(0, 10), minutes, rating, distance, climb, c.happens(0.2) ? "" : heartRate].join(
+        ",",
+      ),
     );
   }
   return `${lines.join("\n")}\n`;

@@ -36,7 +36,10 @@ export function makePractice(folder: string, visits: number, seed: number): Made
     const id = `c-${String(clients).padStart(5, "0")}`;
     const home = join(folder, "clients", id);
     mkdirSync(home, { recursive: true });
-    writeFileSync(join(home, "client.yaml"), client.replace('"c-017"', `"${id}"`).replace("date: 2026-02-20", "date: 2024-01-02"));
+    writeFileSync(
+      join(home, "client.yaml"),
+      client.replace('"c-017"', `"${id}"`).replace("date: 2026-02-20", "date: 2024-01-02"),
+    );
     const count = Math.min(visits - made, 2 + Math.floor(c.between(0, 9)));
     for (let k = 0; k < count; k++, made++) {
       const date = new Date(Date.UTC(2024, 0, 8) + (k * 70 + Math.floor(c.between(0, 7))) * 86_400_000)
