@@ -15,6 +15,7 @@ const HELP = `waymark: laboratory visits in plain text become reports that can b
   waymark archive CLIENT …         one ZIP a client, with digests and what is needed to rebuild it
   waymark verify [PATH …]          compute again and compare with what is recorded
   waymark explain VISIT MEASURE    follow one number back to its inputs and sources
+  waymark calendar VISIT           the signed plan as a calendar, RFC 5545
 
 A PATH is a practice, a client folder or a visit folder; without one, the practice you stand in.
 waymark VERB --help tells the rest. waymark --version prints the version.
@@ -25,6 +26,7 @@ Exit codes: 0 fine, 1 problems in the files, 2 wrong command line, 3 a fault of 
 const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
   archive: () => import("./verbs/archive.js"),
   build: () => import("./verbs/build.js"),
+  calendar: () => import("./verbs/calendar.js"),
   check: () => import("./verbs/check.js"),
   diff: () => import("./verbs/diff.js"),
   explain: () => import("./verbs/explain.js"),
@@ -34,6 +36,7 @@ const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
   norms: () => import("./verbs/norms.js"),
   retests: () => import("./verbs/retests.js"),
   verify: () => import("./verbs/verify.js"),
+  watch: () => import("./verbs/watch.js"),
 };
 
 async function main(words: readonly string[]): Promise<ExitCode> {

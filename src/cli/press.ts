@@ -21,8 +21,9 @@ import type { Practice } from "./practice.js";
 
 const TEMPLATES = join(PROGRAM, "templates");
 
-export function openPress(practice: Practice, reference: Reference): Press {
-  const reporter = openReporter(assets());
+/** With `remember`, figures are kept for the next rendering: for a report that is watched. */
+export function openPress(practice: Practice, reference: Reference, remember = false): Press {
+  const reporter = openReporter({ ...assets(), remember });
   const tables: readonly CitedTable[] = [...(reference.tables as readonly CitedTable[]), ...citedErrors(reference)];
   return {
     async render(visit, results, earlier, digest, editions) {

@@ -6,6 +6,7 @@ import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Results } from "../kernel/results.js";
 import type { Rule } from "../kernel/rule.js";
 import { speechOf, type WordTree } from "../kernel/speech.js";
+import { remembering } from "./remembered-figures.js";
 import { openSvgDrawer, type SvgDrawer, type Theme } from "./svg.js";
 import { compileTemplates, type Page, type TemplateSet } from "./templates.js";
 import { clientEdition } from "./view/client.js";
@@ -42,6 +43,8 @@ export interface ReportAssets {
   readonly css: string;
   /** theme/fonts/*.woff2 by file name without ending. */
   readonly fonts: Readonly<Record<string, Uint8Array>>;
+  /** Keep drawn figures, for a report that is rendered again and again with little changed. */
+  readonly remember?: boolean;
 }
 
 export interface Reporter {
@@ -50,7 +53,7 @@ export interface Reporter {
 
 export function openReporter(assets: ReportAssets): Reporter {
   const pages = compileTemplates(assets.templates);
-  const drawer = openSvgDrawer(assets.theme);
+  const drawer = assets.remember ? remembering(openSvgDrawer(assets.theme)) : openSvgDrawer(assets.theme);
   const faces = fontFaces(assets.fonts);
   return { renderReport: (input) => render(input, assets, pages, drawer, faces) };
 }
