@@ -60,6 +60,7 @@ export async function retestPage(sets: readonly OwnRetests[], laboratory: Labora
         note: "",
         hasNote: false,
         wide: false,
+        crowded: false,
         short: rows.length <= 16,
       },
     });

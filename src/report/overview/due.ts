@@ -1,6 +1,7 @@
 /**
  * When a client is due for a retest: the first test that the plan of the last visit asks for, else common practice, 8 to
- * 12 weeks after the last visit. Dates only: nothing here knows today.
+ * 12 weeks after the last visit, and not while the client is away for the goal: then once it is over. Dates only: nothing
+ * here knows today.
  */
 import type { VisitSummary } from "./visit-summary.js";
 
@@ -8,7 +9,7 @@ export interface Due {
   readonly from: string;
   /** The end of a range; absent for a day. */
   readonly to?: string;
-  readonly why: "plan" | "proposed" | "practice";
+  readonly why: "plan" | "proposed" | "practice" | "goal";
 }
 
 const MS_PER_DAY = 86_400_000;
@@ -17,7 +18,12 @@ const [EARLIEST, LATEST] = [56, 84]; // 8 and 12 weeks: common practice
 export function dueAfter(last: VisitSummary): Due {
   const test = [...last.tests].sort((a, b) => (a.date < b.date ? -1 : 1))[0];
   if (test !== undefined) return { from: test.date, why: test.proposed ? "proposed" : "plan" };
-  return { from: daysLater(last.date, EARLIEST), to: daysLater(last.date, LATEST), why: "practice" };
+  const [from, to] = [daysLater(last.date, EARLIEST), daysLater(last.date, LATEST)];
+  const aim = last.aims[0];
+  const leaves = aim?.arrival ?? aim?.date;
+  if (aim?.date === undefined || leaves === undefined || aim.date <= last.date || leaves > to)
+    return { from, to, why: "practice" };
+  return leaves > from ? { from, to: leaves, why: "practice" } : { from: aim.date, why: "goal" };
 }
 
 const daysLater = (iso: string, days: number): string =>

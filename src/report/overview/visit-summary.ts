@@ -12,6 +12,8 @@ export type FlagKind = "screening" | "referral" | "withheld" | "plan";
 export interface Flag {
   readonly kind: FlagKind;
   readonly text: string;
+  /** How many values fatal remarks withhold. */
+  readonly values?: number;
 }
 export interface Outcome {
   readonly measure: string;
@@ -37,7 +39,7 @@ export interface VisitSummary {
   readonly outcomes: readonly Outcome[];
   readonly goals: readonly { readonly measure: string; readonly verdict: string; readonly because: string }[];
   /** What the client came for, as client.yaml says it at this build. */
-  readonly aims: readonly { readonly goal: string; readonly date?: string }[];
+  readonly aims: readonly { readonly goal: string; readonly date?: string; readonly arrival?: string }[];
   /** Dates on which the plan of this visit asks for a test; a Monday where it only proposes a week. */
   readonly tests: readonly { readonly date: string; readonly proposed: boolean }[];
 }
@@ -63,7 +65,11 @@ export function summaryOf(results: Results, client: Pick<Client, "goals" | "prim
         ? []
         : [{ measure, verdict: (entry as Judgement).verdict, because: (entry as Judgement).because }];
     }),
-    aims: (client.goals ?? []).map(({ goal, date }) => ({ goal, ...(date === undefined ? {} : { date }) })),
+    aims: (client.goals ?? []).map(({ goal, date, arrival }) => ({
+      goal,
+      ...(date === undefined ? {} : { date }),
+      ...(arrival === undefined ? {} : { arrival }),
+    })),
     tests: testsOf(entries, results.date),
   };
 }
@@ -73,13 +79,16 @@ const tableIn = (entries: readonly Entry[], id: string): Table | undefined => {
   const entry = find(entries, id);
   return entry?.kind === "table" ? entry : undefined;
 };
-const cells = (table: Table, key: string) => table.rows.map((row) => row[table.columns.findIndex((c) => c.key === key)]);
+const cells = (table: Table, key: string) =>
+  table.rows.map((row) => row[table.columns.findIndex((c) => c.key === key)]);
 
 function flagsOf(entries: readonly Entry[]): Flag[] {
   const screening = find(entries, "screening_decision");
   const refers = screening?.kind === "judgement" && screening.verdict !== "proceed" ? [screening.because] : [];
   const limits = tableIn(entries, "referral_flags");
-  const outside = (limits?.rows ?? []).map((row) => row.slice(0, 4).join(", "));
+  const outside = (limits?.rows ?? []).map(
+    ([measure, found, limit, urgency]) => `${measure}: ${found}; limit ${limit}; ${urgency}`,
+  );
   const fatal = entries.filter((entry): entry is Remark => entry.kind === "remark" && entry.severity === "fatal");
   const withheld = new Set(fatal.flatMap((remark) => remark.affects));
   const state = find(entries, "programme_state");
@@ -88,15 +97,13 @@ function flagsOf(entries: readonly Entry[]): Flag[] {
   return [
     ...refers.map((text): Flag => ({ kind: "screening", text })),
     ...outside.map((text): Flag => ({ kind: "referral", text })),
-    ...(fatal.length === 0 ? [] : [{ kind: "withheld", text: withheldText(fatal, withheld.size) } as const]),
+    ...(fatal.length === 0 ? [] : [{ kind: "withheld", text: rulesOf(fatal), values: withheld.size } as const]),
     ...(unsigned ? [{ kind: "plan", text: (state as Judgement).because } as const] : []),
   ];
 }
 
-function withheldText(fatal: readonly Remark[], values: number): string {
-  const rules = [...new Set(fatal.map((remark) => remark.rule.replace(/ r\d+$/, "").replaceAll("-", " ")))];
-  return `${values} (${rules.join(", ")})`;
-}
+const rulesOf = (fatal: readonly Remark[]): string =>
+  [...new Set(fatal.map((remark) => remark.rule.replace(/ r\d+$/, "").replaceAll("-", " ")))].join(", ");
 
 function outcomeOf(entries: readonly Entry[], measure: string, date: string): Outcome[] {
   const at = find(entries, measure);
@@ -106,7 +113,8 @@ function outcomeOf(entries: readonly Entry[], measure: string, date: string): Ou
   const change = found?.kind === "change" ? (found as Change) : undefined;
   const trend = tableIn(entries, `trend_${measure}`);
   const row = trend === undefined ? -1 : cells(trend, "date").indexOf(date);
-  const differs = row < 0 || trend === undefined ? change?.differs.join("; ") : String(cells(trend, "differs")[row] ?? "");
+  const differs =
+    row < 0 || trend === undefined ? change?.differs.join("; ") : String(cells(trend, "differs")[row] ?? "");
   return [
     {
       measure,

@@ -1,0 +1,50 @@
+/** How the overview pages name things: measures, sections, verdicts, units. */
+import { measureInfo } from "../../kernel/measures.js";
+import type { Speech } from "../../kernel/speech.js";
+import type { TableView } from "../view/types.js";
+import type { Flag, Outcome } from "./visit-summary.js";
+
+export const measureName = (speech: Speech, id: string): string =>
+  speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? id.replaceAll("_", " ");
+export const sectionName = (speech: Speech, id: string): string => speech.find(`sections.${id}`) ?? id;
+export const verdictWord = (speech: Speech, verdict: string): string =>
+  speech.find(`verdicts.${verdict.replaceAll(/\W+/g, "_")}`) ?? verdict;
+const unitTail = (speech: Speech, unit: string): string => {
+  const text = speech.find(`units.${unit}`) ?? unit;
+  return text === "" ? "" : `\u00a0${text}`;
+};
+export const valueText = (speech: Speech, at: Outcome, value: number): string =>
+  `${speech.number(value, at.decimals)}${unitTail(speech, at.unit)}`;
+export const changeText = (speech: Speech, at: Outcome): string =>
+  at.change === undefined
+    ? speech.say("overview.no_change")
+    : `${speech.signed(at.change, at.decimals)}${unitTail(speech, at.unit)}`;
+
+export const flagText = (speech: Speech, { text, values }: Flag): string =>
+  values === undefined ? text : speech.say("overview.withheld", { values, rules: text });
+
+/** A table of texts in the form the shared partial prints. The first cell of a row is its head. */
+export function textTable(
+  id: string,
+  caption: string,
+  columns: readonly string[],
+  rows: readonly (readonly string[])[],
+  note = "",
+): TableView {
+  return {
+    id,
+    caption,
+    hasCaption: caption !== "",
+    columns: columns.map((title) => ({ title, unit: "", number: false })),
+    rows: rows.map(([head = "", ...cells]) => ({
+      head,
+      headNumber: false,
+      cells: cells.map((text) => ({ text, number: false })),
+    })),
+    note,
+    hasNote: note !== "",
+    wide: columns.length > 7,
+    crowded: false,
+    short: rows.length <= 16,
+  };
+}
