@@ -27,7 +27,7 @@ export function deriveIncremental(book: Notebook, visit: Visit): Prepared | unde
   writePlateau(book, visit, test, stages);
   writeVerification(book, visit, test, peaks);
   writeCriteria(book, visit, peaks.rer);
-  judgeMaximality(book, visit);
+  judgeMaximality(book, visit, peaks.rer);
   writeConduct(book, visit);
   writeData(book, visit, test);
   return test;

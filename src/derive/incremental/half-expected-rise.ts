@@ -23,7 +23,7 @@ export const PLATEAU_SHARE = 0.5;
 const byHand = "by hand, with 10.2 mL/min/W:";
 export const info: FormulaInfo<[number, number, number], number> = {
   id: "half-expected-rise",
-  revision: 1,
+  revision: 2,
   title: "Share of the expected rise of uptake that happened at the end",
   equation: "ratio = observed rise / (submaximal slope · rise of work); plateau when ratio ≤ 0.5",
   inputs: {

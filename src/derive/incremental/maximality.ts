@@ -1,7 +1,7 @@
 /** May the peak be called a maximum? Only a plateau or a confirming bout says so; the other signs are shown beside it. */
 import type { FormulaInfo } from "../../kernel/formula.js";
 import type { Notebook } from "../../kernel/notebook.js";
-import { toDecimals } from "../../kernel/rounding.js";
+import { compareAtDecimals, toDecimals } from "../../kernel/rounding.js";
 import type { Visit } from "../../kernel/visit.js";
 import { type Effort, effortCriteria, info as signs } from "./effort-criteria.js";
 
@@ -52,12 +52,25 @@ export interface Claim {
 }
 
 /** Verdict words of the judgements `plateau` and `verification` in, undefined where there is none. */
-export function maximality(plateau: string | undefined, bout: string | undefined, planned: boolean): Claim {
+/** Exchange ratio of the incremental peak below which a levelling is not believed: this project's rule. */
+const LEAST_RATIO = 1;
+
+export function maximality(
+  plateau: string | undefined,
+  bout: string | undefined,
+  planned: boolean,
+  rer?: number,
+): Claim {
   const peak = (because: string): Claim => ({ verdict: "VO2peak", because });
   if (planned) return peak("The test was ended by plan, before exhaustion: no maximum is claimed.");
   if (bout === "incremental test not maximal")
     return peak(
       "The verification bout took up more than the incremental test did, so no maximum is claimed; the higher value is reported.",
+    );
+  const proven = bout === "confirmed" || plateau === "plateau";
+  if (proven && rer !== undefined && compareAtDecimals(rer, LEAST_RATIO, 2) < 0)
+    return peak(
+      `Oxygen uptake ${bout === "confirmed" ? "agreed between the test and its verification bout" : "levelled off"}, but at an exchange ratio of ${toDecimals(rer, 2)}: below ${toDecimals(LEAST_RATIO, 2)} the work was far from the limit, so no maximum is claimed.`,
     );
   if (bout === "confirmed")
     return { verdict: "VO2max", because: "A verification bout confirmed the peak of the incremental test." };
@@ -71,7 +84,7 @@ export function maximality(plateau: string | undefined, bout: string | undefined
   return peak(`This is the highest value seen, not proven to be the maximum: ${first}, and ${second}.`);
 }
 
-export function judgeMaximality(book: Notebook, visit: Visit): void {
+export function judgeMaximality(book: Notebook, visit: Visit, rer: number | undefined): void {
   if (book.entry("vo2_peak")?.kind === "not given") {
     book.withhold("maximality", "peak oxygen uptake is not given");
     return;
@@ -82,25 +95,28 @@ export function judgeMaximality(book: Notebook, visit: Visit): void {
   };
   const plateau = word("plateau");
   const bout = word("verification");
-  const claim = maximality(plateau, bout, visit.session.incremental?.stop?.reason === "planned");
+  const claim = maximality(plateau, bout, visit.session.incremental?.stop?.reason === "planned", rer);
   book.judge("maximality", claim.verdict, claim.because, {
     rule: `${info.id} r${info.revision}`,
     inputs: [
       { name: "plateau", text: plateau ?? "not looked for", ...(plateau === undefined ? {} : { measure: "plateau" }) },
       { name: "verification", text: bout ?? "none", ...(bout === undefined ? {} : { measure: "verification" }) },
+      ...(rer === undefined ? [] : [{ name: "RER of the incremental peak", text: toDecimals(rer, 2) }]),
     ],
   });
 }
 
-export const info: FormulaInfo<[string | undefined, string | undefined, boolean], Claim> = {
+export const info: FormulaInfo<[string | undefined, string | undefined, boolean, number?], Claim> = {
   id: "maximality",
-  revision: 1,
+  revision: 2,
   title: "Maximum or peak",
-  equation: "VO2max with a plateau or a confirming verification bout, else VO2peak",
+  equation:
+    "VO2max with a plateau or a confirming verification bout, at an exchange ratio of 1.00 or more, else VO2peak",
   inputs: {
     plateau: { unit: "", range: "plateau, no plateau, cannot tell" },
     verification: { unit: "", range: "confirmed, incremental test not maximal, not attained" },
     "ended by plan": { unit: "", range: "true or false" },
+    RER: { unit: "ratio", range: "of the incremental peak; where it is known" },
   },
   output: { unit: "", decimals: 0 },
   caveat: "Secondary signs (exchange ratio, heart rate, lactate, exertion) never make a peak a maximum.",
@@ -115,6 +131,20 @@ export const info: FormulaInfo<[string | undefined, string | undefined, boolean]
   },
   compute: maximality,
   checks: [
+    {
+      given: ["plateau", undefined, false, 0.95],
+      expect: 0,
+      tolerance: 0,
+      pick: (claim) => (claim.verdict === "VO2max" ? 1 : 0),
+      from: "by reason: at an exchange ratio below 1 a levelling is chance or pacing",
+    },
+    {
+      given: ["plateau", undefined, false, 1],
+      expect: 1,
+      tolerance: 0,
+      pick: (claim) => (claim.verdict === "VO2max" ? 1 : 0),
+      from: "by reason: 1.00 itself is no objection",
+    },
     {
       given: ["no plateau", undefined, false],
       expect: 0,

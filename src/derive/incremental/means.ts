@@ -122,12 +122,15 @@ export const BIN_COLUMNS: readonly Column[] = [
   { key: "samples", title: "Samples", decimals: 0 },
 ];
 
-/** Blocks of 15 s laid from the start of each phase; a block without kept samples has no row. */
+/**
+ * Blocks of 15 s laid from the start of each phase; a last block shorter than half of that joins the one before it,
+ * because two breaths must not weigh as much in a fit as ten. A block without kept samples has no row.
+ */
 export function binRows(test: Prepared, widthS = 15): Cell[][] {
   const rows: Cell[][] = [];
   for (const span of test.phases)
-    for (let from = span.fromS; from < span.toS - 1e-9; from += widthS) {
-      const to = Math.min(from + widthS, span.toS);
+    for (let from = span.fromS, to: number; from < span.toS - 1e-9; from = to) {
+      to = span.toS - from < 1.5 * widthS - 1e-9 ? span.toS : from + widthS;
       const { n, of } = meansOver(test, from, to);
       if (n === 0) continue;
       rows.push([

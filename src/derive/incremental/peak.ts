@@ -6,6 +6,8 @@
 import type { MeasurementError } from "../../kernel/measure.js";
 import type { Ref } from "../../kernel/notebook.js";
 import { toDecimals } from "../../kernel/rounding.js";
+import { mean } from "../../kernel/statistics.js";
+import { removeBasis, unitBeside } from "../thresholds/orthogonal.js";
 import { bestWindow, type Channel, meanIn, type Window } from "./best-window.js";
 import { describeDead } from "./dead-channel.js";
 import type { PhaseSpan } from "./phases.js";
@@ -94,27 +96,72 @@ export function peakUptake(test: Prepared, span: PhaseSpan, chosenS: number): { 
   return { peak: { ...window, span, widthS: usableWidth(test, chosenS) } };
 }
 
-/** SD of one breath's uptake over the last three minutes, from second differences (a trend cancels), L/min. */
-export function breathNoise(test: Prepared, span: PhaseSpan): number | undefined {
+export interface BreathNoise {
+  /** SD of one breath's uptake, L/min. */
+  readonly sd: number;
+  /** Times by which the variance of a mean exceeds sd²/n because neighbouring breaths resemble each other; 1 or more. */
+  readonly shared: number;
+}
+const NOISE_S = 180;
+/** Neighbours that are asked, and the most that is believed of them. */
+const LAGS = 3;
+const MOST_SHARED = 4;
+
+/**
+ * Noise of the breaths of the last three minutes. Their SD comes from second differences, in which a trend cancels; how
+ * much neighbours share comes from what a cubic in time leaves: 1 + 2 Σ r(k), k = 1 to 3. Real breaths are not
+ * independent, and a mean over alike breaths is less sure than its count says.
+ */
+export function breathNoise(test: Prepared, span: PhaseSpan): BreathNoise | undefined {
   if (!test.breathByBreath) return undefined;
   const b = test.breaths;
-  let sum = 0;
-  let n = 0;
-  let before = Number.NaN;
-  let last = Number.NaN;
+  const time: number[] = [];
+  const uptake: number[] = [];
   for (let i = 0; i < b.n; i++) {
     const t = b.time[i] as number;
     const x = b.vo2[i] as number;
-    if (b.excluded[i] !== 0 || Number.isNaN(x) || !(t > Math.max(span.fromS, span.toS - 180) && t <= span.toS + 1e-9))
+    if (
+      b.excluded[i] !== 0 ||
+      Number.isNaN(x) ||
+      !(t > Math.max(span.fromS, span.toS - NOISE_S) && t <= span.toS + 1e-9)
+    )
       continue;
-    if (!Number.isNaN(before)) {
-      sum += (x - 2 * last + before) ** 2 / 6; // variance of x − 2y + z is 6 times that of one
-      n++;
-    }
-    before = last;
-    last = x;
+    time.push(t);
+    uptake.push(x);
   }
-  return n < 20 ? undefined : Math.sqrt(sum / n);
+  if (uptake.length < 22) return undefined;
+  const rest = besideCubic(time, uptake);
+  let own = 0;
+  for (const r of rest) own += r * r;
+  let shared = 1;
+  for (let k = 1; k <= LAGS && own > 0; k++) {
+    let across = 0;
+    for (let i = k; i < rest.length; i++) across += (rest[i] as number) * (rest[i - k] as number);
+    shared += (2 * across) / own;
+  }
+  shared = Math.min(MOST_SHARED, Math.max(1, shared));
+  let sum = 0;
+  for (let i = 2; i < uptake.length; i++)
+    sum += ((uptake[i] as number) - 2 * (uptake[i - 1] as number) + (uptake[i - 2] as number)) ** 2 / 6;
+  const differences = Math.sqrt(sum / (uptake.length - 2)); // variance of x − 2y + z is 6 times that of one
+  return { sd: Math.max(differences, Math.sqrt(own / (rest.length - 4))), shared };
+}
+
+/** What a least-squares cubic in time leaves. */
+function besideCubic(time: readonly number[], xs: readonly number[]): Float64Array {
+  const middle = mean(time);
+  const half = Math.max(1, ((time.at(-1) as number) - (time[0] as number)) / 2);
+  const rest = Float64Array.from(xs);
+  const basis: Float64Array[] = [];
+  for (const power of [0, 1, 2, 3]) {
+    const unit = unitBeside(
+      Float64Array.from(time, (t) => ((t - middle) / half) ** power),
+      basis,
+    );
+    if (unit !== undefined) basis.push(unit);
+  }
+  removeBasis(rest, basis);
+  return rest;
 }
 
 /**
@@ -127,11 +174,11 @@ const LEAN = 0.6;
 export function peakError(test: Prepared, peak: Peak): MeasurementError | undefined {
   const noise = breathNoise(test, peak.span);
   if (noise === undefined) return undefined;
-  const se = noise / Math.sqrt(peak.n);
+  const se = noise.sd * Math.sqrt(noise.shared / peak.n);
   return {
     low: peak.mean - (LEAN + 1.96) * se,
     high: peak.mean + (1.96 - LEAN) * se,
-    from: `breath noise of ${toDecimals(noise, 2)} L/min over ${peak.n} breaths; two tests on different days differ by more`,
+    from: `breath noise of ${toDecimals(noise.sd, 2)} L/min over ${peak.n} breaths; two tests on different days differ by more`,
   };
 }
 

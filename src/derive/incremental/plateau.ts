@@ -84,7 +84,8 @@ export function plateauOf(
   const then = at(last - apartS);
   if (!now.o2 || !then.o2 || !now.load || !then.load)
     return { because: "the last windows are not filled with kept samples" };
-  const noise = breathNoise(test, span) ?? Math.sqrt(line.rss / Math.max(1, line.n - 2));
+  const breath = breathNoise(test, span);
+  const noise = breath ? breath.sd * Math.sqrt(breath.shared) : Math.sqrt(line.rss / Math.max(1, line.n - 2));
   const observed = now.o2.mean - then.o2.mean;
   const workRise = now.load.mean - then.load.mean;
   try {

@@ -9,7 +9,7 @@ export function sampleMean(...values: number[]): number {
 
 export const info: FormulaInfo<number[], number> = {
   id: "sample-means",
-  revision: 1,
+  revision: 2,
   title: "Means of kept samples",
   equation: "mean = Σ x / n over kept samples with a value",
   inputs: { samples: { unit: "as the measure", range: "one or more" } },

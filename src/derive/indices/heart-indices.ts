@@ -55,18 +55,21 @@ function chronotropicResponse(book: Notebook, visit: Visit): void {
   });
 }
 
+/** A typed heart rate this far from the series' own is said. */
+const FAR = 5;
+
 function recoveries(book: Notebook, visit: Visit): void {
   const stated = visit.session.incremental?.recovery;
-  const peak = book.value("heart_rate_peak");
   const start = readTable(book, "incremental_phases")
     .find((row) => row.text("phase") === "recovery")
     ?.number("from_s");
-  const posture = stated?.posture ?? "not recorded: the fall cannot be compared without it";
+  const peak = highestBefore(book, start);
+  const posture = `posture: ${stated?.posture ?? "not recorded: the fall cannot be compared without it"}`;
   for (const minutes of [1, 2] as const) {
     const id: MeasureId = `heart_rate_recovery_${minutes}_min`;
-    const after =
-      stated?.[`heart_rate_${minutes}_min_bpm`] ??
-      (start === undefined ? undefined : around(book, start + 60 * minutes));
+    const typed = stated?.[`heart_rate_${minutes}_min_bpm`];
+    const seen = start === undefined ? undefined : around(book, start + 60 * minutes);
+    const after = seen ?? typed;
     if (peak === undefined || after === undefined) {
       const because =
         peak === undefined
@@ -76,13 +79,36 @@ function recoveries(book: Notebook, visit: Visit): void {
       continue;
     }
     const inputs: Ref[] = [
-      "heart_rate_peak",
+      peak.ref,
       { name: `heart rate after ${minutes} min`, value: Math.round(after), unit: "1/min" },
     ];
-    foundOrWithheld(book, id, recovery.info, inputs, () => recovery.heartRateRecovery(peak, after), {
-      note: `posture: ${posture}`,
+    const apart = seen !== undefined && typed !== undefined && Math.abs(seen - typed) > FAR;
+    foundOrWithheld(book, id, recovery.info, inputs, () => recovery.heartRateRecovery(peak.rate, after), {
+      note: apart
+        ? `${posture}; read from the series, where it is ${Math.round(seen)} per minute: the session says ${typed}`
+        : posture,
     });
   }
+}
+
+/**
+ * The heart rate that a recovery starting at `startS` falls from: the highest one, unless that was reached later, in a
+ * verification bout; then the highest fifteen-second mean of the incremental phase.
+ */
+function highestBefore(book: Notebook, startS: number | undefined): { rate: number; ref: Ref } | undefined {
+  const entry = book.entry("heart_rate_peak");
+  if (entry?.kind !== "quantity") return undefined;
+  const own = { rate: entry.value, ref: "heart_rate_peak" as const };
+  if (startS === undefined || entry.origin.kind !== "formula") return own;
+  const from = Number.parseFloat(entry.origin.inputs.find((input) => input.name === "from")?.text ?? "");
+  if (!(from > startS)) return own;
+  const [rates = []] = numbersOf(phase(book, "incremental"), "heart_rate_bpm");
+  if (rates.length === 0) return undefined;
+  const rate = Math.max(...rates);
+  return {
+    rate,
+    ref: { name: "highest 15-s mean of the incremental phase", value: Math.round(rate), unit: "1/min" },
+  };
 }
 
 /** Mean of the recovery's fifteen-second means within 8 s of a time, or undefined. */

@@ -16,7 +16,7 @@ export function heartRateRecovery(peak: number, after: number): number {
 
 export const info: FormulaInfo<[number, number], number> = {
   id: "heart-rate-recovery",
-  revision: 1,
+  revision: 2,
   title: "Heart-rate recovery",
   equation: "HRpeak − HR after one or two minutes",
   inputs: { HRpeak: { unit: "1/min", range: "60 to 250" }, HR: { unit: "1/min", range: "25 to 250" } },

@@ -84,7 +84,7 @@ function compute(halfWidth: number, ...values: number[]): number {
 
 export const info: FormulaInfo<number[], number> = {
   id: "combined-threshold",
-  revision: 1,
+  revision: 2,
   title: "Threshold from several methods",
   equation: "weighted mean of the methods whose interval holds the weighted median; weight 1/(half width)²",
   inputs: {

@@ -25,40 +25,18 @@ export interface Thresholds {
   readonly vt2: Verdict;
   readonly vt1Readings: readonly Reading[];
   readonly vt2Readings: readonly Reading[];
-  /** Thresholds for which the first minute of the phase was kept. */
-  readonly firstMinuteKept: readonly ("vt1" | "vt2")[];
 }
 
 /**
  * breaths of one test, its incremental phase (fromS, toS], and VO2peak in L/min where it is known.
  *
- * The first minute is dropped. A threshold that is not identified so is sought once more with that minute kept: the
- * fit has a term for CO2 stores, and a test that starts near VT1 shows little of what lies below it. Where this was
- * needed is said.
+ * The first minute is dropped and stays dropped: sought again with it, a threshold was "identified" in one of five
+ * generated tests that began above it, and its interval held the truth in two of three.
  */
-export function findThresholds(breaths: GasColumns, fromS: number, toS: number, peak?: number): Thresholds {
-  const bins = binBreaths(breaths, fromS, toS);
-  const found = thresholdsOf(bins, peak);
-  if (unfit(bins) !== undefined || (isGiven(found.vt1) && isGiven(found.vt2))) return found;
-  const again = thresholdsOf(binBreaths(breaths, fromS, toS, 0), peak);
-  const newVt2 = !isGiven(found.vt2) && isGiven(again.vt2) && !(isGiven(found.vt1) && found.vt1.vo2 > again.vt2.vo2);
-  const vt2 = newVt2 ? again.vt2 : found.vt2;
-  const newVt1 = !isGiven(found.vt1) && isGiven(again.vt1) && !(isGiven(vt2) && again.vt1.vo2 > vt2.vo2);
-  if (!newVt1 && !newVt2) return found;
-  return {
-    points: again.points,
-    vt1: newVt1 ? again.vt1 : found.vt1,
-    vt1Readings: newVt1 ? again.vt1Readings : found.vt1Readings,
-    vt2,
-    vt2Readings: newVt2 ? again.vt2Readings : found.vt2Readings,
-    firstMinuteKept: [...(newVt1 ? (["vt1"] as const) : []), ...(newVt2 ? (["vt2"] as const) : [])],
-  };
-}
+export const findThresholds = (breaths: GasColumns, fromS: number, toS: number, peak?: number): Thresholds =>
+  thresholdsOf(binBreaths(breaths, fromS, toS), peak);
 
-export const isGiven = (verdict: Verdict): verdict is Combined => "vo2" in verdict;
-
-/** With whatever part of the phase the bins hold. */
-export function thresholdsOf(bins: Bins, peak?: number): Thresholds {
+function thresholdsOf(bins: Bins, peak?: number): Thresholds {
   const points = pointsOf(bins);
   const because = unfit(bins);
   if (because !== undefined) {
@@ -69,7 +47,6 @@ export function thresholdsOf(bins: Bins, peak?: number): Thresholds {
       vt2Readings: none(VT2_METHODS),
       vt1: { because },
       vt2: { because },
-      firstMinuteKept: [],
     };
   }
   const top = peak ?? Math.max(...points.x.filter(Number.isFinite));
@@ -87,7 +64,7 @@ export function thresholdsOf(bins: Bins, peak?: number): Thresholds {
     ventilatoryEquivalentO2(points, upper),
     endTidalO2(points, upper),
   ].map((reading) => insidePeak(reading, top));
-  return { points, vt1: judge(vt1Readings, WIDEN_VT1), vt2, vt1Readings, vt2Readings, firstMinuteKept: [] };
+  return { points, vt1: judge(vt1Readings, WIDEN_VT1), vt2, vt1Readings, vt2Readings };
 }
 
 const VT1_METHODS: readonly MethodName[] = ["V-slope", "excess CO2", "VE/VO2", "end-tidal O2"];

@@ -18,7 +18,6 @@ const COLUMNS: readonly Column[] = [
   { key: "identified", title: "Identified" },
   { key: "because", title: "Why, or why not" },
 ];
-const KEPT = " The first minute of the phase was kept: without it the threshold was not identified.";
 const FROM = "95 % interval: profile of the fits on 15-s means";
 
 export interface Place {
@@ -58,7 +57,7 @@ export function writeThreshold(book: Notebook, place: Place): void {
     readings.map((reading) => rowOf(reading, verdict)),
     combined,
     refs,
-    noteOf(verdict, readings) + (found.firstMinuteKept.includes(name) ? KEPT : ""),
+    noteOf(verdict, readings),
   );
 }
 

@@ -9,7 +9,7 @@ import { visitOf } from "../incremental/visit.js";
 import { because, quantity } from "../visit-of.js";
 
 it.skipIf(!present)("thresholds of the open ramps (skipped where ../shared/data/ramp72 is absent)", () => {
-  const reasons = { vt1: 0, vt2: 0, steep: 0 };
+  const reasons = { vt1: 0, vt2: 0, steep: 0, edge: 0 };
   for (const runner of runners()) {
     const entries = derive(
       visitOf({
@@ -35,6 +35,7 @@ it.skipIf(!present)("thresholds of the open ramps (skipped where ../shared/data/
         expect(why, `test ${runner.test}`).toMatch(/because .{20,}/);
         reasons[name]++;
         if (/already rises/.test(why)) reasons.steep++;
+        if (name === "vt1" && /within a minute of an end/.test(why)) reasons.edge++;
         continue;
       }
       expect(found.value / peak, `test ${runner.test} ${name}`).toBeGreaterThanOrEqual(0.4);
@@ -44,7 +45,8 @@ it.skipIf(!present)("thresholds of the open ramps (skipped where ../shared/data/
     }
   }
   // These runners start at about 63 % of their peak: where VT1 is withheld it is mostly because VCO2
-  // outruns VO2 from there on, which is work above VT1. What is withheld for any other reason is at most a fifth.
+  // outruns VO2 from there on, which is work above VT1, or because the bend lies within the first minute that is fitted.
+  // What is withheld for any other reason is at most a fifth.
   console.info("withheld of 67:", reasons);
-  expect(reasons.vt1 - reasons.steep).toBeLessThanOrEqual(13); // a fifth of the tests
+  expect(reasons.vt1 - reasons.steep - reasons.edge).toBeLessThanOrEqual(13); // a fifth of the tests
 });
