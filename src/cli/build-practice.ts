@@ -10,8 +10,9 @@ import type { Edition } from "../report/render.js";
 import { RESULTS, type VisitBuilt } from "./build-client.js";
 import { openCrew } from "./crew.js";
 import { htmlName, pdfName, type WrittenPage } from "./editions.js";
-import { readFile, sha256, writeAtomically } from "./files.js";
+import { readFile, removeParts, sha256, Unreadable, writeAtomically } from "./files.js";
 import { isFresh, outputsOf, programDigest, readRecord, writeRecord } from "./freshness.js";
+import { isRunning } from "./lock.js";
 import { filesIn, type Practice, readIfThere, SESSION, seriesFiles } from "./practice.js";
 import type { Progress } from "./progress.js";
 import { repeatDigests } from "./reliability-visits.js";
@@ -22,14 +23,20 @@ export interface BuildWish {
   readonly editions: readonly Edition[];
   readonly pdf: boolean;
   readonly useCache: boolean;
+  /** Asked before each client: the user wants to stop. */
+  readonly stopping?: () => boolean;
 }
 export interface BuildReport {
   readonly problems: readonly Diagnostic[];
   readonly built: readonly VisitBuilt[];
   readonly fresh: number;
+  /** Clients that could not be read or written, in words. */
+  readonly failures: readonly string[];
 }
 
 const NOTE_EVERY_MS = 3000;
+/** Where this many files cannot be read or written, the disk is at fault, and going on would change nothing. */
+const MOST_FAILURES = 5;
 
 export async function buildPractice(
   practice: Practice,
@@ -46,7 +53,8 @@ export async function buildPractice(
   const stale = new Set(
     [...wish.chosen].filter((path) => !isFresh(join(practice.root, path), record[path], keyOf(path), outputs)),
   );
-  if (stale.size === 0) return { problems: [], built: [], fresh: wish.chosen.size };
+  if (stale.size === 0) return { problems: [], built: [], fresh: wish.chosen.size, failures: [] };
+  for (const path of stale) removeParts(join(practice.root, path), isRunning);
 
   const crew = await openCrew(practice, { editions: wish.editions }, stale.size);
   const printer =
@@ -58,6 +66,7 @@ export async function buildPractice(
   };
   report(await crew.diagnostics());
   const built: VisitBuilt[] = [];
+  const failures = new Set<string>();
   let noted = performance.now();
   const note = (done: VisitBuilt, wrote: readonly string[]) => {
     built.push({ ...done, wrote });
@@ -74,22 +83,34 @@ export async function buildPractice(
   // Each lane takes the next client when its last one is built and printed: no more pages wait than there are lanes.
   const lane = async () => {
     for (const client of work) {
-      const outcome = await crew.build(client, stale);
-      report(outcome.diagnostics);
-      await printAll(practice, outcome.visits, printer, note);
+      if (wish.stopping?.() === true || failures.size >= MOST_FAILURES) return;
+      try {
+        const outcome = await crew.build(client, stale);
+        report(outcome.diagnostics);
+        await printAll(practice, outcome.visits, printer, note);
+      } catch (error) {
+        // The disk's word, or the browser's: both are for the user to mend, and other clients go on.
+        if (!(error instanceof Unreadable) && !/^(NoBrowser|PrintError)$/.test((error as Error).name)) throw error;
+        failures.add((error as Error).message);
+      }
     }
   };
   try {
     await Promise.all(Array.from({ length: crew.size + 1 }, lane));
   } finally {
     progress.end();
-    writeRecord(practice.root, record);
+    try {
+      writeRecord(practice.root, record);
+    } catch (error) {
+      failures.add((error as Error).message); // costs the next build time, nothing else
+    }
     await Promise.all([printer?.close(), crew.close()]);
   }
   return {
     problems: [...problems.values()],
     built: built.sort((a, b) => (a.visit.path < b.visit.path ? -1 : 1)),
     fresh: wish.chosen.size - stale.size,
+    failures: [...failures],
   };
 }
 
@@ -118,7 +139,10 @@ async function printPage(folder: string, page: WrittenPage, printer: Printer): P
 
 /** Per visit, a digest of everything its outputs depend on: program, laboratory, client, its files and those of earlier visits. */
 function contentKeys(practice: Practice): ReadonlyMap<string, string> {
-  const own = [...filesIn(practice, "norms", /\.ya?ml$/), ...filesIn(practice, "retests", /\.csv$/)];
+  const own = [
+    ...["norms", "profiles"].flatMap((folder) => filesIn(practice, folder, /\.ya?ml$/)),
+    ...filesIn(practice, "retests", /\.csv$/),
+  ];
   const shared = [
     programDigest(),
     readFile(practice.root, "lab.yaml").sha256,

@@ -1,11 +1,13 @@
 /**
  * Who builds clients: this thread for a few, worker threads for many. Either way one client at a time each, handed out
- * as someone becomes free; results come back small, since pages lie on the disk by then.
+ * as someone becomes free; results come back small, since pages lie on the disk by then. A thread that dies is replaced
+ * and its client tried once more: a visit is written whole or not at all, so trying again is safe.
  */
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { ClientBuilt } from "./build-client.js";
+import { Unreadable } from "./files.js";
 import type { ClientFolder, Practice } from "./practice.js";
 import { openShop, type ShopWish } from "./shop.js";
 
@@ -27,7 +29,7 @@ export async function openCrew(practice: Practice, wish: ShopWish, visits: numbe
     const shop = await openShop(practice, wish);
     return { size: 1, build: shop.build, diagnostics: async () => shop.diagnostics, close: async () => undefined };
   }
-  return threads(practice.root, wish, size);
+  return threads(() => startHand(practice.root, wish), size);
 }
 
 export interface Task {
@@ -37,17 +39,22 @@ export interface Task {
 export type Answer =
   | { readonly opened: readonly Diagnostic[] }
   | { readonly built: ClientBuilt }
+  | { readonly unreadable: { readonly path: string; readonly found: string; readonly fix: string } }
   | { readonly fault: string };
 
-interface Hand {
-  readonly worker: Worker;
+/** A worker thread that is gone, whatever ended it. */
+class HandLost extends Error {}
+
+export interface Hand {
   readonly opened: Promise<readonly Diagnostic[]>;
-  /** Settles the task in work. */
-  settle: { resolve: (built: ClientBuilt) => void; reject: (error: Error) => void } | undefined;
+  build(task: Task): Promise<ClientBuilt>;
+  end(): Promise<unknown>;
 }
 
-function threads(root: string, wish: ShopWish, size: number): Crew {
-  const hands = Array.from({ length: size }, () => startHand(root, wish));
+/** Hands are started by `start`; each builds one client at a time. */
+export function threads(start: () => Hand, size: number): Crew {
+  const hands = new Set(Array.from({ length: size }, start));
+  const first = [...hands][0] as Hand;
   const idle = [...hands];
   const waiting: ((hand: Hand) => void)[] = [];
   const free = (hand: Hand) => {
@@ -55,26 +62,36 @@ function threads(root: string, wish: ShopWish, size: number): Crew {
     if (next) next(hand);
     else idle.push(hand);
   };
+  const attempt = async (task: Task): Promise<ClientBuilt> => {
+    const hand = idle.pop() ?? (await new Promise<Hand>((resolve) => waiting.push(resolve)));
+    let next = hand;
+    try {
+      return await hand.build(task);
+    } catch (error) {
+      if (error instanceof HandLost) {
+        hands.delete(hand);
+        next = start();
+        hands.add(next);
+      }
+      throw error;
+    } finally {
+      free(next);
+    }
+  };
   return {
     size,
-    diagnostics: () => (hands[0] as Hand).opened,
+    diagnostics: () => first.opened,
     async build(client, stale) {
-      const hand = idle.pop() ?? (await new Promise<Hand>((resolve) => waiting.push(resolve)));
+      const task = { client, stale: client.visits.map((v) => v.path).filter((path) => stale.has(path)) };
       try {
-        return await new Promise<ClientBuilt>((resolve, reject) => {
-          hand.settle = { resolve, reject };
-          hand.worker.postMessage({
-            client,
-            stale: client.visits.map((v) => v.path).filter((path) => stale.has(path)),
-          } satisfies Task);
-        });
-      } finally {
-        hand.settle = undefined;
-        free(hand);
+        return await attempt(task);
+      } catch (error) {
+        if (!(error instanceof HandLost)) throw error;
+        return await attempt(task);
       }
     },
     async close() {
-      await Promise.all(hands.map((hand) => hand.worker.terminate()));
+      await Promise.all([...hands].map((hand) => hand.end()));
     },
   };
 }
@@ -92,17 +109,38 @@ function startHand(root: string, wish: ShopWish): Hand {
     cannotOpen = reject;
   });
   opened.catch(() => undefined); // reported by whoever asks
-  const hand: Hand = { worker, opened, settle: undefined };
+  let inWork: { resolve: (built: ClientBuilt) => void; reject: (error: Error) => void } | undefined;
+  let lost: Error | undefined;
   const fail = (error: Error) => {
     cannotOpen(error);
-    hand.settle?.reject(error);
+    inWork?.reject(error);
+  };
+  const lose = (reason: string) => {
+    lost = new HandLost(reason);
+    fail(lost);
   };
   worker.on("message", (answer: Answer) => {
     if ("opened" in answer) isOpen(answer.opened);
-    else if ("built" in answer) hand.settle?.resolve(answer.built);
+    else if ("built" in answer) inWork?.resolve(answer.built);
+    else if ("unreadable" in answer)
+      fail(new Unreadable(answer.unreadable.path, answer.unreadable.found, answer.unreadable.fix));
     else fail(new Error(answer.fault));
   });
-  worker.on("error", fail);
-  worker.on("exit", (code) => fail(new Error(`a worker thread ended (code ${code})`)));
-  return hand;
+  worker.on("error", (error) => lose(`a worker thread failed: ${error.message}`));
+  worker.on("exit", (code) => lose(`a worker thread ended (code ${code})`));
+  return {
+    opened,
+    async build(task) {
+      if (lost) throw lost;
+      try {
+        return await new Promise<ClientBuilt>((resolve, reject) => {
+          inWork = { resolve, reject };
+          worker.postMessage(task);
+        });
+      } finally {
+        inWork = undefined;
+      }
+    },
+    end: () => worker.terminate(),
+  };
 }

@@ -97,6 +97,14 @@ export function list(root: string, path: string): { readonly name: string; reado
   }
 }
 
+/** What a build that was killed left beside its targets. Only for the holder of the lock: nobody else is writing then. */
+export function removeParts(folder: string, isAlive: (process: number) => boolean): void {
+  for (const name of readdirSync(folder)) {
+    const match = /^\.(\d+)-[0-9a-f]{8}\.part$/.exec(name);
+    if (match && !isAlive(Number(match[1]))) rmSync(join(folder, name), { force: true });
+  }
+}
+
 /** Writes beside the target, then renames: readers see the old file or the new one, never half of one. */
 export function writeAtomically(path: string, data: string | Uint8Array): void {
   const beside = join(dirname(path), `.${process.pid}-${sha256(path).slice(0, 8)}.part`);
@@ -121,6 +129,8 @@ const WORDS: Readonly<Record<string, string>> = {
   ENOENT: "does not exist",
   EACCES: "may not be read or written by you",
   EPERM: "may not be read or written by you",
+  EFBIG: "would be larger than the limit set for this program",
+  EDQUOT: "your share of the disk is used up",
   EROFS: "lies on a read-only disk",
   ENOSPC: "the disk is full",
   EISDIR: "is a folder, not a file",
@@ -128,7 +138,7 @@ const WORDS: Readonly<Record<string, string>> = {
   EMFILE: "too many files are open",
   ELOOP: "is a link that leads in a circle",
 };
-const diskWords = (error: unknown): string => {
+export const diskWords = (error: unknown): string => {
   const code = (error as NodeJS.ErrnoException).code ?? "";
   return WORDS[code] ?? `the disk answered ${code || String(error)}`;
 };

@@ -2,25 +2,23 @@
  * One build at a time in a practice. The lock names the process that holds it; a lock whose process is gone (power
  * cut, kill -9) is taken over.
  */
-import { closeSync, mkdirSync, openSync, readFileSync, rmSync, writeSync } from "node:fs";
+import { linkSync, mkdirSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { Unreadable } from "./files.js";
+import { diskWords, Unreadable } from "./files.js";
 
 /** Takes the lock; the result gives it back. Throws Unreadable when another build is running. */
 export function lockPractice(root: string): () => void {
-  mkdirSync(join(root, ".waymark"), { recursive: true });
   const path = join(root, ".waymark", "lock");
   for (let attempt = 0; attempt < 3; attempt++) {
     try {
-      const handle = openSync(path, "wx");
-      writeSync(handle, String(process.pid));
-      closeSync(handle);
+      mkdirSync(join(root, ".waymark"), { recursive: true });
+      place(path);
       return () => rmSync(path, { force: true });
     } catch (error) {
       if ((error as NodeJS.ErrnoException).code !== "EEXIST")
         throw new Unreadable(
           ".waymark/lock",
-          `cannot be made (${(error as NodeJS.ErrnoException).code})`,
+          `cannot be made: ${diskWords(error)}`,
           "A build needs to write in the practice folder.",
         );
       if (isRunning(holder(path)))
@@ -29,10 +27,39 @@ export function lockPractice(root: string): () => void {
           `another build is running here (process ${holder(path)})`,
           "Wait for it to end. If there is none, delete .waymark/lock.",
         );
-      rmSync(path, { force: true });
+      removeDead(path);
     }
   }
   throw new Unreadable(".waymark/lock", "is taken and given back all the time", "Try again.");
+}
+
+/** The lock appears with its holder's number in it, so that nobody takes it for one left behind. */
+function place(path: string): void {
+  const beside = `${path}.${process.pid}.new`;
+  try {
+    writeFileSync(beside, String(process.pid));
+    linkSync(beside, path);
+  } catch (error) {
+    // Some file systems know no second name for a file.
+    if (!["EPERM", "ENOTSUP", "EOPNOTSUPP", "ENOSYS"].includes((error as NodeJS.ErrnoException).code ?? ""))
+      throw error;
+    writeFileSync(path, String(process.pid), { flag: "wx" });
+  } finally {
+    rmSync(beside, { force: true });
+  }
+}
+
+/** Two builds may find the same dead lock: the one that moves it aside too late puts the living one back. */
+function removeDead(path: string): void {
+  const aside = `${path}.${process.pid}`;
+  try {
+    renameSync(path, aside);
+    if (isRunning(holder(aside))) linkSync(aside, path);
+  } catch {
+    // somebody else has moved it, or made a new one: the next attempt tells
+  } finally {
+    rmSync(aside, { force: true });
+  }
 }
 
 function holder(path: string): number {
@@ -43,7 +70,7 @@ function holder(path: string): number {
   }
 }
 
-function isRunning(pid: number): boolean {
+export function isRunning(pid: number): boolean {
   if (!Number.isInteger(pid) || pid <= 0) return false;
   try {
     process.kill(pid, 0);

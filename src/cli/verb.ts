@@ -1,8 +1,8 @@
 /** What a verb of the command line is: its help (one literal), its options, and what it does. */
 import type { ParseArgsConfig } from "node:util";
 
-/** 0 fine · 1 problems in the input · 2 wrong command line · 3 our bug. */
-export type ExitCode = 0 | 1 | 2 | 3;
+/** 0 fine · 1 problems in the input · 2 wrong command line · 3 our bug · above 128 stopped by a signal, as shells count. */
+export type ExitCode = 0 | 1 | 2 | 3 | 129 | 130 | 143;
 
 export interface Io {
   readonly cwd: string;

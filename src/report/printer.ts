@@ -3,7 +3,7 @@
  * refused), runs no scripts, has a profile of its own that is removed, and comes back after a crash. Two pages are kept
  * and refilled (45 ms a report with new pages, about 14 ms with kept ones); tests prove the bytes equal.
  */
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readdir, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import type { Browser, Page } from "puppeteer-core";
@@ -54,8 +54,10 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
 
   const start = async (): Promise<Browser> => {
     const [{ default: puppeteer }, found] = await Promise.all([import("puppeteer-core"), findBrowser()]);
-    profile ??= await mkdtemp(join(tmpdir(), "waymark-browser-"));
+    await removeLeftProfiles();
+    profile ??= await mkdtemp(join(tmpdir(), `${PROFILE}${process.pid}-`));
     const launched = await puppeteer.launch({
+      pipe: true, // no port is opened, and the browser ends with this process, however it ends
       executablePath: found.path,
       headless: "shell",
       userDataDir: profile,
@@ -132,6 +134,26 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
       profile = undefined;
     },
   };
+}
+
+const PROFILE = "waymark-browser-";
+
+/** Profiles of builds that were killed: a folder names the process it belongs to. */
+async function removeLeftProfiles(): Promise<void> {
+  for (const name of await readdir(tmpdir())) {
+    const owner = name.startsWith(PROFILE) ? Number.parseInt(name.slice(PROFILE.length), 10) : Number.NaN;
+    if (Number.isInteger(owner) && !isRunning(owner))
+      await rm(join(tmpdir(), name), { recursive: true, force: true }).catch(() => undefined);
+  }
+}
+
+function isRunning(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as NodeJS.ErrnoException).code === "EPERM";
+  }
 }
 
 const PRINT = { preferCSSPageSize: true, printBackground: true, tagged: true, outline: true } as const;
