@@ -9,6 +9,7 @@ import type { Results } from "../kernel/results.js";
 import type { Visit } from "../kernel/visit.js";
 import { compute, type Inputs, type Outcome, type Reference } from "../pipeline.js";
 import { readYaml } from "../read/yaml.js";
+import { summaryOf, type VisitSummary } from "../report/overview/visit-summary.js";
 import type { Edition } from "../report/render.js";
 import { readResults } from "../results/read.js";
 import { writeResults } from "../results/write.js";
@@ -34,6 +35,8 @@ export interface VisitBuilt {
   readonly moves: number | undefined;
   /** Editions written, for printing. */
   readonly pages: readonly WrittenPage[];
+  /** For the pages of client and practice. */
+  readonly summary: VisitSummary;
 }
 export interface ClientBuilt {
   readonly diagnostics: readonly Diagnostic[];
@@ -62,6 +65,7 @@ export async function buildClient(
       visit,
       pages: pages.map(({ edition, facts }) => ({ edition, facts })),
       moves,
+      summary: summaryOf(results, source.client),
       wrote: [RESULTS, ...pages.map((page) => htmlName(page.edition))],
     });
   }
