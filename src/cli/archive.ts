@@ -30,7 +30,7 @@ export function archiveClient(practice: Practice, client: ClientFolder): Uint8Ar
     files[path] = readFile(practice.root, path).bytes;
   };
   take("lab.yaml");
-  for (const folder of ["norms", "retests"]) takeFolder(practice, folder, take);
+  for (const folder of ["norms", "profiles", "retests"]) takeFolder(practice, folder, take);
   takeFolder(practice, client.path, take);
   for (const visit of client.visits) takeFolder(practice, visit.path, take);
   for (const file of readdirSync(join(PROGRAM, "schema"), { recursive: true, encoding: "utf8" }).sort())

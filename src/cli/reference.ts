@@ -15,6 +15,7 @@ import { plainYaml } from "../read/yaml-plain.js";
 import { type Checker, openChecker, type Schemas } from "../validate/checker.js";
 import { readFile } from "./files.js";
 import { PROGRAM } from "./freshness.js";
+import { laboratoryProfiles } from "./own-profiles.js";
 import { laboratoryTables } from "./own-tables.js";
 import type { Practice } from "./practice.js";
 import { repeatedClients } from "./reliability-visits.js";
@@ -80,6 +81,8 @@ export async function openReference(practice: Practice, lab: Document): Promise<
   const checker = await loadChecker();
   const retests = laboratoryRetests(practice, laboratory);
   const builtIn = builtInTables();
+  const builtInProfiles = tablesIn<EventProfile>("src/plan/profiles");
+  const profiles = laboratoryProfiles(practice.root, laboratory, checker, builtInProfiles);
   const own = laboratoryTables(practice.root, laboratory, checker, builtIn);
   const base = { checker, rules, tables: [...builtIn, ...own.tables] };
   const repeats =
@@ -91,8 +94,8 @@ export async function openReference(practice: Practice, lab: Document): Promise<
       ...base,
       publishedErrors: tablesIn<TypicalErrorTable>("src/compare/tables"),
       laboratoryRetests: [...retests.sets, ...repeats],
-      eventProfiles: tablesIn<EventProfile>("src/plan/profiles"),
+      eventProfiles: [...builtInProfiles, ...profiles.profiles],
     },
-    diagnostics: [...retests.diagnostics, ...own.diagnostics],
+    diagnostics: [...retests.diagnostics, ...own.diagnostics, ...profiles.diagnostics],
   };
 }

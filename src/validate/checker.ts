@@ -12,7 +12,7 @@ import type { SchemaNode } from "./schema-words.js";
 export type Schemas = readonly Readonly<Record<string, unknown>>[];
 
 /** Kinds of YAML file that have a schema of their own, by the name of the schema. */
-export type DocumentKind = "laboratory" | "client" | "session" | "reference-table" | "typical-error";
+export type DocumentKind = "laboratory" | "client" | "session" | "reference-table" | "typical-error" | "event-profile";
 
 export interface Unusual {
   readonly path: readonly string[];

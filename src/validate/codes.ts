@@ -27,6 +27,7 @@ export const codes = {
   "csv-channel-empty": "A mapped column holds no value at all.",
   "training-log": "A client's training log has a row that cannot be read.",
   "retest-file": "A file with the laboratory's own test-retest pairs cannot be read.",
+  "event-profile": "A laboratory's own event profile names a measure that is not known, or an id that is taken.",
   "reference-table": "A laboratory's own reference table has a gap, a slip or a check that does not come out.",
   // one value against the schema
   "unknown-key": "A key is not known in this place.",

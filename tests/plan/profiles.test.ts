@@ -8,6 +8,7 @@ import { profiles } from "./plan-for.js";
 
 const ajv = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false });
 ajv.addKeyword({ keyword: "unit" });
+ajv.addSchema(JSON.parse(readFileSync("schema/blocks/confirmed.schema.json", "utf8")));
 const valid = ajv.compile(JSON.parse(readFileSync("schema/event-profile.schema.json", "utf8")));
 
 describe("event profiles", () => {

@@ -44,7 +44,7 @@ describe("bad input", () => {
     // A file beyond the size limit is made in tests/read/yaml.test.ts, one with hundreds of problems in
     // hostile.test.ts; retest files and own tables are read by cli/,
     // outside a visit (tests/read/retests.test.ts, tests/cli/own-tables.test.ts).
-    const elsewhere = ["file-too-large", "retest-file", "reference-table", "too-many-problems"];
+    const elsewhere = ["file-too-large", "retest-file", "event-profile", "reference-table", "too-many-problems"];
     expect(Object.keys(codes).filter((code) => !seen.has(code))).toEqual(elsewhere);
   });
 

@@ -1,9 +1,16 @@
 /* Made by npm run generate from schema/event-profile.schema.json. Do not edit. */
 
 /**
- * The published source of the number, or the word convention with a reason.
+ * Says that an unusual value is true, and why you are sure. Either a mapping of key and reason, {mass_kg: "weighed twice"}, or one sentence that covers every value of the mapping it stands in.
  */
-export type From = string;
+export type Confirmed =
+  | string
+  | {
+      /**
+       * Why you are sure of the value with this key.
+       */
+      [k: string]: string;
+    };
 
 /**
  * What an event or a job asks of a person, as data. One file a profile; built-in ones stand in src/plan/profiles/, a laboratory's own in profiles/ of its practice folder, under this same schema. A demand without a published source is marked as a convention.
@@ -49,6 +56,7 @@ export interface EventProfile {
    * What the profile leaves out.
    */
   notes: string;
+  confirmed?: Confirmed;
 }
 /**
  * The hardest steady walk of it; the client's own plan.walk goes before it.
@@ -66,7 +74,10 @@ export interface ProfileWalk {
    * Load carried.
    */
   load_kg: number;
-  from: From;
+  /**
+   * The published source of the number, or the word convention with a reason.
+   */
+  from: string;
 }
 export interface Demand {
   /**
@@ -89,5 +100,8 @@ export interface Demand {
    * What the measure stands for in the event.
    */
   why?: string;
-  from: From;
+  /**
+   * The published source of the number, or the word convention with a reason.
+   */
+  from: string;
 }

@@ -87,6 +87,12 @@ export interface Laboratory {
    * @maxItems 200
    */
   norms?: string[];
+  /**
+   * File names of the laboratory's own event-demand profiles, in the practice folder (profiles/ferry-crew.yaml). client.yaml names one by its id in plan.profile.
+   *
+   * @maxItems 200
+   */
+  profiles?: string[];
   screening_sign_off?: ScreeningSignOff;
   confirmed?: Confirmed;
 }
