@@ -21,7 +21,7 @@ export function copyPractice(only: readonly string[] = [], built = false): Copy 
     filter: (from) => {
       const path = from.slice(EXAMPLE.length + 1);
       if (path.startsWith(".waymark")) return false;
-      if (!built && /(results\.yaml|report.*\.(html|pdf))$/.test(path)) return false;
+      if (!built && /(results\.yaml|index\.html|report.*\.(html|pdf))$/.test(path)) return false;
       const client = /^clients\/([^/]+)/.exec(path)?.[1];
       return only.length === 0 || client === undefined || only.includes(client);
     },

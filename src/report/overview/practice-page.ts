@@ -100,6 +100,7 @@ function monthsOf(speech: Speech, lines: readonly ClientLine[]) {
       due: dueText(speech, line.due),
       why: speech.say(`overview.due_why.${line.due.why}`),
       last: speech.shortDate(line.last.date),
+      lastHead: speech.say("overview.column.last"),
     });
   }
   return [...months].map(([month, rows]) => ({
