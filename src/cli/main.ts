@@ -30,11 +30,13 @@ const VERBS: Readonly<Record<string, () => Promise<{ verb: Verb }>>> = {
   check: () => import("./verbs/check.js"),
   diff: () => import("./verbs/diff.js"),
   explain: () => import("./verbs/explain.js"),
+  export: () => import("./verbs/export.js"),
   guide: () => import("./verbs/guide.js"),
   import: () => import("./verbs/import.js"),
   new: () => import("./verbs/new.js"),
   norms: () => import("./verbs/norms.js"),
   retests: () => import("./verbs/retests.js"),
+  retention: () => import("./verbs/retention.js"),
   verify: () => import("./verbs/verify.js"),
   watch: () => import("./verbs/watch.js"),
 };

@@ -13,7 +13,8 @@ export const sizeMeasures = {
     plain: { name: "Body mass", meaning: "What you weigh, in light clothing." },
   },
   body_mass_index: { title: "Body mass index", section: "size", unit: "kg/m²", decimals: 1, loinc: "39156-5" },
-  waist: { title: "Waist circumference", section: "size", unit: "cm", decimals: 1, loinc: "8280-0" },
+  // No LOINC code: 8280-0 is the girth at the umbilicus, and the site here is stated beside the value.
+  waist: { title: "Waist circumference", section: "size", unit: "cm", decimals: 1 },
   waist_site: { title: "Site of the waist measurement", section: "size" },
   hip: { title: "Hip circumference", section: "size", unit: "cm", decimals: 1 },
   waist_to_height: {
