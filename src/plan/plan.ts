@@ -21,7 +21,7 @@ import { before, numberOf } from "./recorded.js";
 import { writeChanges } from "./retest/changes.js";
 import { writeDone } from "./retest/done.js";
 import { startOf } from "./retest/start.js";
-import { permitOf } from "./safety/permit.js";
+import { type Permit, permitOf } from "./safety/permit.js";
 import { writeSheets } from "./safety/sheets.js";
 import { minutesIn } from "./sessions/session.js";
 import { weekSessions } from "./sessions/week-sessions.js";
@@ -46,12 +46,13 @@ export function plan(
   const book = openNotebook();
   const profile = profiles.find((one) => one.id === asked.profile);
   const previous = before(results, earlier)[0];
-  writeAltitudeNotes(book, visit.client.goals?.[0]?.altitude_m ?? profile?.altitude_m);
-  writeShortfall(book, results, visit.client.goals?.[0]?.targets ?? [], profile);
+  const goal = goalOf(visit);
+  const told = goal ?? visit.client.goals?.[0];
+  writeAltitudeNotes(book, told?.altitude_m ?? profile?.altitude_m);
+  writeShortfall(book, results, told?.targets ?? [], profile);
   writeSheets(book, visit);
   const done = writeDone(book, results, previous, visit.trainingLog);
   const permit = permitOf(results, visit);
-  const goal = goalOf(visit);
   if (!permit.plan || goal === undefined) {
     const because = permit.plan
       ? "no goal with a date after this visit is stated (goals in client.yaml)."
@@ -72,6 +73,7 @@ export function plan(
   const own = (asked.sessions ?? []).filter(forVisit);
   const means = {
     vigorous: permit.vigorous,
+    easyWeeks: permit.easyWeeks,
     heartRate: intensities.heartRateOff === undefined,
     steady: intensities.domains.some((domain) => domain.word === "steady"),
     ...(asked.walk ? { walk: asked.walk } : {}),
@@ -95,12 +97,16 @@ export function plan(
   return book.entries();
 }
 
-function writeVigorous(book: Notebook, permit: { readonly vigorous: boolean; readonly because: string }): void {
+function writeVigorous(book: Notebook, permit: Permit): void {
+  const first =
+    permit.easyWeeks > 0
+      ? ` The first ${permit.easyWeeks} weeks hold easy sessions only, because regular activity is not recorded: start light to moderate and go on gradually (Riebe 2015).`
+      : "";
   book.judge(
     "vigorous_sessions",
     permit.vigorous ? "allowed" : "withheld",
     permit.vigorous
-      ? `Steady and hard sessions may stand in the plan: ${permit.because}.`
+      ? `Steady and hard sessions may stand in the plan: ${permit.because}.${first}`
       : `Only easy sessions stand in the plan: ${permit.because.replace(/\.$/, "")}. Steady and hard ones follow once clearance is recorded.`,
   );
 }

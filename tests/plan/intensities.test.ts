@@ -118,7 +118,7 @@ describe("fallbacks, in the order stated", () => {
 
   it("last: exertion alone, and outside the ages of the prediction too", () => {
     expect(basis(made([])).verdict).toBe("exertion only");
-    expect(basis(made([rest], {}, { ageYears: 15 })).verdict).toBe("exertion only");
+    expect(basis(made([rest], {}, { ageYears: 92 })).verdict).toBe("exertion only");
     expect(domains(made([])).every((row) => row.heart_rate_to === undefined)).toBe(true);
   });
 });

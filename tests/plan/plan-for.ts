@@ -70,7 +70,11 @@ export const GOAL: Goal = { goal: "an invented goal", date: "2026-08-29" };
 
 export function visitFor(asked: Asked = {}): Visit {
   const visit = visitOf(
-    { date: asked.date ?? "2026-03-02", screening: { intended_intensity: "maximal" }, ...asked.session },
+    {
+      date: asked.date ?? "2026-03-02",
+      screening: { intended_intensity: "maximal", regularly_active: true },
+      ...asked.session,
+    },
     {
       client: {
         activity: "recreational",

@@ -42,6 +42,12 @@ describe("a plan is refused", () => {
     expect(out.some((e) => e.id === "stop_criteria")).toBe(true);
   });
 
+  it("where the client is not yet an adult", () => {
+    const out = planFor(resultsOf([PROCEED, ...THRESHOLDS], { ageYears: 17.9 }), visitFor({ plan: PLAN }));
+    expect(made(out)).toBe(false);
+    expect(verdict(out, "programme_state")?.because).toContain("adults");
+  });
+
   it("where no goal lies after the visit, and where no plan was asked for", () => {
     const past = planFor(resultsOf([PROCEED]), visitFor({ plan: PLAN, goals: [{ ...GOAL, date: "2026-03-02" }] }));
     expect(verdict(past, "programme_state")?.because).toContain("no goal with a date");
@@ -80,6 +86,17 @@ describe("vigorous sessions", () => {
       visitFor({ plan: PLAN }),
     );
     expect(made(first)).toBe(false);
+  });
+
+  it("come after four easy weeks for a client who was not active (Riebe 2015: start light to moderate)", () => {
+    const out = planFor(
+      resultsOf([PROCEED, ...THRESHOLDS]),
+      visitFor({ plan: PLAN, session: { screening: { intended_intensity: "maximal", regularly_active: false } } }),
+    );
+    const weeks = rowsOf(out, "programme_weeks").map((week) => number(week, "hard") + number(week, "steady"));
+    expect(weeks.slice(0, 4)).toEqual([0, 0, 0, 0]);
+    expect(hard(out)).toBeGreaterThan(0);
+    expect(verdict(out, "vigorous_sessions")?.because).toContain("first 4 weeks");
   });
 
   it("follow once a clearance for vigorous exercise is recorded, within 12 months and unchanged", () => {

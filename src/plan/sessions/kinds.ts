@@ -52,7 +52,7 @@ const carries = (week: PlanWeek): boolean =>
   week.phase !== "taper" && !week.easier && (week.phase !== "foundation" || week.number % 2 === 0);
 
 function harderKinds(days: number, week: PlanWeek, settings: Settings, means: Means): Kind[] {
-  if (!means.vigorous || days < 2) return [];
+  if (!means.vigorous || days < 2 || week.number <= means.easyWeeks) return [];
   const hard: Kind = avoids(settings, "hard intervals", week.monday) ? "steady" : "intervals";
   const steady: Kind[] = means.steady ? ["steady"] : [];
   const wanted: Kind[] =

@@ -14,6 +14,8 @@ import type { Kind, Session } from "./session.js";
 
 export interface Means {
   readonly vigorous: boolean;
+  /** Weeks at the start without steady or hard sessions. */
+  readonly easyWeeks: number;
   /** False where a drug makes heart rates no guide. */
   readonly heartRate: boolean;
   /** False where the middle domain is merged or unknown. */
