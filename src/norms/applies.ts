@@ -28,8 +28,10 @@ export function refusals(table: ReferenceTable, person: Person): readonly string
     else if (!limit.includes(String(fact)))
       found.push(refused ?? `it covers ${limit.join(" or ")} only, and the ${name} is ${fact}`);
   }
+  if (PEAK_UPTAKE.includes(table.measure)) found.push(...(person.notAsReferences ?? []));
   return found;
 }
+const PEAK_UPTAKE: readonly string[] = ["vo2_peak", "vo2_peak_per_mass"];
 
 export const PEOPLE = { female: "women", male: "men" } as const;
 

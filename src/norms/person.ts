@@ -1,6 +1,7 @@
 /** What a reference table may ask about a person: sex, age and facts by name. */
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import type { Entry } from "../kernel/measure.js";
+import { compareAtDecimals, toDecimals } from "../kernel/rounding.js";
 import type { Visit } from "../kernel/visit.js";
 
 export interface Person {
@@ -9,6 +10,8 @@ export interface Person {
   readonly ageYears: number;
   /** By the names of FACTS; a fact that was not recorded is absent. */
   readonly facts: Readonly<Record<string, number | string>>;
+  /** Why no reference for peak uptake may be used for this test, in words; empty where nothing speaks against it. */
+  readonly notAsReferences?: readonly string[];
 }
 
 type Fact = Exclude<keyof ReferenceTable["applies"], "sex" | "age_years">;
@@ -69,8 +72,37 @@ export function personOf(visit: Visit, entries: readonly Entry[]): Person {
     population_group: visit.choices.population_group === "not stated" ? undefined : visit.choices.population_group,
   };
   return {
+    notAsReferences: notAsReferences(visit, value("rer_peak")),
     sex: visit.client.sex,
     ageYears: visit.ageYears,
     facts: Object.fromEntries(Object.entries(facts).filter((pair) => pair[1] !== undefined)) as Person["facts"],
   };
+}
+
+/** Room air, with the spread that analysers and the two conventions (.2093, .2095) leave. */
+const ROOM_AIR = [0.205, 0.213] as const;
+/** Station pressure, mmHg, at about 1500 m: above that peak uptake falls by about 1 % for each 100 m (common practice). */
+const HIGH_UP_MMHG = 640;
+const HIGH_UP_M = 1500;
+/** The registries took tests with an exchange ratio of 1.00 or more at the peak (Kaminsky 2015 and 2022, Myers 2017). */
+const LEAST_RATIO = 1;
+
+/** What the references for peak uptake have in common: room air, low altitude, a test carried on to the limit. */
+function notAsReferences(visit: Visit, ratio: number | undefined): string[] {
+  const { room } = visit.session;
+  const altitude = visit.laboratory.altitude_m;
+  const out: string[] = [];
+  if (room?.fio2 !== undefined && !(room.fio2 >= ROOM_AIR[0] && room.fio2 <= ROOM_AIR[1]))
+    out.push(`it covers tests in room air, and the inspired oxygen fraction was ${room.fio2}`);
+  if (room?.pressure_mmhg !== undefined ? room.pressure_mmhg < HIGH_UP_MMHG : (altitude ?? 0) > HIGH_UP_M)
+    out.push(
+      room?.pressure_mmhg !== undefined
+        ? `it covers tests near sea level, and the pressure was ${toDecimals(room.pressure_mmhg, 0)} mmHg`
+        : `it covers tests near sea level, and the laboratory lies at ${toDecimals(altitude ?? 0, 0)} m`,
+    );
+  if (ratio !== undefined && compareAtDecimals(ratio, LEAST_RATIO, 2) < 0)
+    out.push(
+      `it covers tests with an exchange ratio of ${toDecimals(LEAST_RATIO, 2)} or more at the peak, and here it was ${toDecimals(ratio, 2)}`,
+    );
+  return out;
 }

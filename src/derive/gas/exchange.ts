@@ -39,6 +39,26 @@ export function exchange(input: VolumeInput): Exchange {
   const vo2 = channel("vo2_l_min");
   const vco2 = channel("vco2_l_min");
   if (has(vo2) || has(vco2)) {
+    const enriched = input.room?.fio2 !== undefined && input.room.fio2 > HIGHEST_FIO2 ? input.room.fio2 : undefined;
+    if (enriched !== undefined) {
+      refused.vo2 = `inspired oxygen was ${enriched}: with little nitrogen a small error of a fraction becomes a large one of uptake, so uptake in oxygen-enriched gas is not given`;
+      return {
+        level: "measured uptake",
+        vo2: blank(n),
+        vco2: converted(
+          input,
+          { xs: vco2, condition: series.conditions.vco2_l_min ?? "STPD", channel: "vco2_l_min" },
+          "STPD",
+          (why) => {
+            refused.vco2 = why;
+          },
+        ),
+        ve,
+        breathingFrequency: frequency,
+        refused,
+        notes,
+      };
+    }
     const out = (xs: Float64Array, name: "vo2_l_min" | "vco2_l_min", key: "vo2" | "vco2") => {
       const condition = series.conditions[name];
       if (condition === undefined || condition === "STPD") return xs;

@@ -642,7 +642,7 @@ export interface Choices {
    */
   hrmax_equation?: "tanaka-2001" | "gellish-2007" | "nes-2013";
   /**
-   * Reference for VO2peak. vo2peak-by-mode: US registry 2015 for the treadmill, 2022 for the cycle · registry-2022: US registry 2022 for both · ship-2009: German population study, cycle only · or a word of the laboratory's own tables.
+   * Reference for VO2peak. vo2peak-by-mode: US registry 2015 for the treadmill, 2022 for men on the cycle · registry-2022: US registry 2022 for the same · registry-2022-figure: women on the cycle, quartiles read from a figure of that registry · ship-2009: German population study, cycle only, women and men · or a word of the laboratory's own tables.
    */
   vo2_reference?: string;
   /**
