@@ -39,11 +39,11 @@ export interface Session {
    */
   start_time?: string;
   /**
-   * A short name of the visit in small letters, digits and hyphens; unique for the client on this date, and the end of the folder name (2026-03-02-baseline).
+   * A short name of the visit in small letters, digits and hyphens; unique for the client on this date, and the end of the folder name (2026-03-02-baseline). The label of a repeat for the laboratory's own error holds the word reliability.
    */
   label?: string;
   /**
-   * Why the client came. baseline: first measurement for a goal. retest: after a block of training. reliability: repeated without training, to learn the laboratory's own error. other: anything else.
+   * Why the client came. baseline: first measurement for a goal. retest: after a block of training. reliability: repeated without training within 14 days of another visit, to learn the laboratory's own error; its label must hold the word reliability (2026-03-05-reliability), by which such visits are found without reading the whole archive. From three pairs of a measure on they serve where nothing is published, from ten on always, for every client. other: anything else.
    */
   purpose: "baseline" | "retest" | "reliability" | "other";
   /**
