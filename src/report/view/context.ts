@@ -46,7 +46,17 @@ export interface DrawnFigure {
 }
 
 export const nameOf = ({ speech }: Context, id: string): string =>
-  speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? id.replaceAll("_", " ");
+  speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? comparedName(speech, id) ?? id.replaceAll("_", " ");
+
+/** Names of what comparing visits writes: ids made of a kind and a measure (goal_vo2_peak_per_mass_1). */
+function comparedName(speech: Speech, id: string): string | undefined {
+  const [, kind, measure = ""] = /^(goal|explained|trend|change)_(.+?)(?:_\d+)?$/.exec(id) ?? [];
+  if (kind === undefined) return undefined;
+  const own = speech.find(`compared.${measure}`);
+  if (kind === "change" && own !== undefined) return own;
+  const name = speech.find(`measures.${measure}`) ?? measureInfo(measure)?.title;
+  return name === undefined ? undefined : speech.say(`compared.${kind}`, { measure: name });
+}
 export const plainNameOf = (context: Context, id: string): string =>
   context.speech.find(`plain.${id}.name`) ?? measureInfo(id)?.plain?.name ?? nameOf(context, id);
 export const sectionOf = (entry: Entry): Section | "other" => {
