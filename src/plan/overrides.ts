@@ -2,7 +2,7 @@
 import type { Plan } from "../kernel/generated/client.js";
 import type { Cell } from "../kernel/measure.js";
 import type { Notebook } from "../kernel/notebook.js";
-import { allowedByHand } from "./sessions/week-sessions.js";
+import { allowedByHand, type Means } from "./sessions/week-sessions.js";
 import type { Settings } from "./settings.js";
 import { progression } from "./weeks/progression.js";
 import type { LaidWeek } from "./weeks/write-weeks.js";
@@ -12,7 +12,7 @@ export function writeOverrides(
   plan: Plan,
   laid: readonly LaidWeek[],
   settings: Settings,
-  vigorous: boolean,
+  may: Pick<Means, "vigorous" | "intervals">,
 ): void {
   const rows: Cell[][] = [];
   let hardest = settings.minutesNow;
@@ -39,12 +39,14 @@ export function writeOverrides(
       rows.push([session.date, `${session.kind}, ${session.minutes} min`, session.byHand ?? "", said(remarks)]);
     }
   }
-  for (const one of (plan.sessions ?? []).filter((own) => !allowedByHand(own, vigorous)))
+  for (const one of (plan.sessions ?? []).filter((own) => !allowedByHand(own, may)))
     rows.push([
       one.date,
       `${one.kind}, ${one.minutes} min`,
       one.because,
-      "left out: vigorous exercise waits until clearance is recorded",
+      may.vigorous
+        ? "left out: hard intervals wait for a test to the limit without signs"
+        : "left out: vigorous exercise waits until clearance is recorded",
     ]);
   const outside = [
     ...(plan.weeks ?? []).map((one) => one.monday),

@@ -23,6 +23,7 @@ import { writeDone } from "./retest/done.js";
 import { startOf } from "./retest/start.js";
 import { type Permit, permitOf } from "./safety/permit.js";
 import { writeSheets } from "./safety/sheets.js";
+import { whyNoIntervals } from "./safety/symptom-free.js";
 import { minutesIn } from "./sessions/session.js";
 import { weekSessions } from "./sessions/week-sessions.js";
 import { goalOf, settingsOf } from "./settings.js";
@@ -53,6 +54,7 @@ export function plan(
   writeSheets(book, visit);
   const done = writeDone(book, results, previous, visit.trainingLog);
   const permit = permitOf(results, visit);
+  const noIntervals = whyNoIntervals([results, ...before(results, earlier)]);
   if (!permit.plan || goal === undefined) {
     const because = permit.plan
       ? "no goal with a date after this visit is stated (goals in client.yaml)."
@@ -73,6 +75,7 @@ export function plan(
   const own = (asked.sessions ?? []).filter(forVisit);
   const means = {
     vigorous: permit.vigorous,
+    intervals: noIntervals === undefined,
     easyWeeks: permit.easyWeeks,
     heartRate: intensities.heartRateOff === undefined,
     steady: intensities.domains.some((domain) => domain.word === "steady"),
@@ -82,14 +85,14 @@ export function plan(
   const sessionsOf = (week: PlanWeek) => weekSessions(week, settings, means, own);
   const weeks = layOut(settings, (asked.weeks ?? []).filter(forVisit), (week) => minutesIn(sessionsOf(week)));
   const laid: LaidWeek[] = weeks.map((week) => ({ week, sessions: sessionsOf(week) }));
-  writeVigorous(book, permit);
+  writeVigorous(book, permit, noIntervals);
   writeDomains(book, results, intensities);
   writeEquivalents(book, results, intensities, asked.walk, TERRAIN[asked.walk?.terrain ?? "road"]);
   writeWeeks(book, laid, settings);
   writeSessions(book, laid, intensities);
   writeRules(book, laid, settings);
   writeStrength(book, results, settings);
-  writeOverrides(book, asked, laid, settings, permit.vigorous);
+  writeOverrides(book, asked, laid, settings, means);
   writeGain(book, visit, permit.vigorous);
   if (previous)
     writeChanges(book, results, previous, asked, settings, laid, start?.because ?? "no log, no earlier plan");
@@ -97,16 +100,20 @@ export function plan(
   return book.entries();
 }
 
-function writeVigorous(book: Notebook, permit: Permit): void {
+function writeVigorous(book: Notebook, permit: Permit, noIntervals: string | undefined): void {
   const first =
     permit.easyWeeks > 0
       ? ` The first ${permit.easyWeeks} weeks hold easy sessions only, because regular activity is not recorded: start light to moderate and go on gradually (Riebe 2015).`
       : "";
+  const intervals =
+    noIntervals === undefined
+      ? ""
+      : ` Hard intervals are left out: ${noIntervals}. Steady sessions stand in their place.`;
   book.judge(
     "vigorous_sessions",
-    permit.vigorous ? "allowed" : "withheld",
+    !permit.vigorous ? "withheld" : noIntervals === undefined ? "allowed" : "steady only",
     permit.vigorous
-      ? `Steady and hard sessions may stand in the plan: ${permit.because}.${first}`
+      ? `Steady and hard sessions may stand in the plan: ${permit.because}.${first}${intervals}`
       : `Only easy sessions stand in the plan: ${permit.because.replace(/\.$/, "")}. Steady and hard ones follow once clearance is recorded.`,
   );
 }

@@ -33,8 +33,10 @@ export const judged = (id: MeasureId, verdict: string, because = "Invented."): E
 });
 
 export const PROCEED = judged("screening_decision", "proceed");
-/** Two thresholds far apart, on a treadmill. */
+/** A test to exhaustion without signs, and two thresholds far apart, on a treadmill. */
 export const THRESHOLDS: readonly Entry[] = [
+  judged("stop_reason", "exhaustion"),
+  judged("adverse_signs", "none seen"),
   quantity("vt1_heart_rate", 142, { low: 137, high: 147, from: "fit" }),
   quantity("vt2_heart_rate", 168, { low: 160, high: 176, from: "fit" }),
   quantity("vt1_vo2_per_mass", 25, { low: 24, high: 26, from: "fit" }),

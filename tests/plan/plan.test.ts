@@ -88,6 +88,35 @@ describe("vigorous sessions", () => {
     expect(made(first)).toBe(false);
   });
 
+  it.each([
+    ["signs were seen", [judged("stop_reason", "exhaustion"), judged("adverse_signs", "pallor")]],
+    [
+      "nobody wrote down whether there were signs",
+      [judged("stop_reason", "exhaustion"), { kind: "not given", id: "adverse_signs", because: "not recorded" }],
+    ],
+    ["the test ended by plan", [judged("stop_reason", "planned"), judged("adverse_signs", "none seen")]],
+    ["no test was made", []],
+  ])("hold no hard intervals where %s, not even by hand", (_, test) => {
+    const thresholds = THRESHOLDS.filter((e) => e.id.startsWith("vt"));
+    const sessions: Plan["sessions"] = [{ date: "2026-03-10", kind: "intervals", minutes: 40, because: "keen" }];
+    const out = planFor(
+      resultsOf([PROCEED, ...(test as Entry[]), ...thresholds]),
+      visitFor({ plan: { ...PLAN, sessions } }),
+    );
+    expect(verdict(out, "vigorous_sessions")?.verdict).toBe("steady only");
+    expect(rowsOf(out, "programme_weeks").every((week) => number(week, "hard") === 0)).toBe(true);
+    expect(rowsOf(out, "programme_weeks").some((week) => number(week, "steady") > 0)).toBe(true);
+    expect(rowsOf(out, "programme_overrides")[0]?.remark).toContain("left out");
+  });
+
+  it("take the newest test for it, this visit's or an earlier one", () => {
+    const thresholds = THRESHOLDS.filter((e) => e.id.startsWith("vt"));
+    const bare = resultsOf([PROCEED, ...thresholds]);
+    const tested = resultsOf([...THRESHOLDS], { date: "2026-01-05" });
+    const out = planFor(bare, visitFor({ plan: PLAN }), [tested]);
+    expect(verdict(out, "vigorous_sessions")?.verdict).toBe("allowed");
+  });
+
   it("come after four easy weeks for a client who was not active (Riebe 2015: start light to moderate)", () => {
     const out = planFor(
       resultsOf([PROCEED, ...THRESHOLDS]),

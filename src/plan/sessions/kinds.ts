@@ -53,7 +53,7 @@ const carries = (week: PlanWeek): boolean =>
 
 function harderKinds(days: number, week: PlanWeek, settings: Settings, means: Means): Kind[] {
   if (!means.vigorous || days < 2 || week.number <= means.easyWeeks) return [];
-  const hard: Kind = avoids(settings, "hard intervals", week.monday) ? "steady" : "intervals";
+  const hard: Kind = !means.intervals || avoids(settings, "hard intervals", week.monday) ? "steady" : "intervals";
   const steady: Kind[] = means.steady ? ["steady"] : [];
   const wanted: Kind[] =
     week.phase === "foundation"

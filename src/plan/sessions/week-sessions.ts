@@ -14,6 +14,8 @@ import type { Kind, Session } from "./session.js";
 
 export interface Means {
   readonly vigorous: boolean;
+  /** False until a test to the client's limit without signs is recorded. */
+  readonly intervals: boolean;
   /** Weeks at the start without steady or hard sessions. */
   readonly easyWeeks: number;
   /** False where a drug makes heart rates no guide. */
@@ -44,7 +46,7 @@ export function weekSessions(
   overrides: readonly SessionOverride[],
 ): readonly Session[] {
   const laid = laidOut(week, settings, means);
-  const own = overrides.filter((one) => sameWeek(week, one.date) && allowedByHand(one, means.vigorous));
+  const own = overrides.filter((one) => sameWeek(week, one.date) && allowedByHand(one, means));
   if (own.length === 0) return laid;
   const days = new Set(own.map((one) => one.date));
   return [
@@ -53,9 +55,9 @@ export function weekSessions(
   ].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
 }
 
-/** A limit of the plan may be broken by hand; a missing clearance may not. */
-export const allowedByHand = (one: SessionOverride, vigorous: boolean): boolean =>
-  vigorous || (one.kind !== "intervals" && one.kind !== "steady");
+/** A limit of the plan may be broken by hand; a missing clearance or test may not. */
+export const allowedByHand = (one: SessionOverride, may: Pick<Means, "vigorous" | "intervals">): boolean =>
+  one.kind === "intervals" ? may.vigorous && may.intervals : one.kind !== "steady" || may.vigorous;
 
 const sameWeek = (week: PlanWeek, date: string): boolean => {
   const days = (Date.parse(date) - Date.parse(week.monday)) / 86_400_000;

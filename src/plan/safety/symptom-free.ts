@@ -1,0 +1,26 @@
+/**
+ * Hard intervals wait for an exercise test taken to the client's limit without signs or symptoms (interval trials tested
+ * people first; common practice). Whether there were signs has to be said: silence is no answer.
+ */
+import type { Results } from "../../kernel/results.js";
+
+/** Ends of a test that say the client went to a limit of their own. */
+const TO_THE_LIMIT = ["exhaustion", "legs", "breathlessness", "cadence"];
+
+/** Undefined where hard intervals may stand in a plan, else why not. `visits` newest first. */
+export function whyNoIntervals(visits: readonly Results[]): string | undefined {
+  for (const { entries, date } of visits) {
+    const end = entries.find((entry) => entry.id === "stop_reason");
+    const signs = entries.find((entry) => entry.id === "adverse_signs");
+    if (end === undefined && signs === undefined) continue;
+    if (signs?.kind === "judgement" && signs.verdict !== "none seen")
+      return `signs were recorded in the exercise test of ${date} (${signs.verdict})`;
+    if (signs?.kind !== "judgement")
+      return `whether there were signs or symptoms in the exercise test of ${date} is not recorded`;
+    if (end?.kind !== "judgement") return `why the exercise test of ${date} ended is not recorded`;
+    return TO_THE_LIMIT.includes(end.verdict)
+      ? undefined
+      : `the exercise test of ${date} did not go to the client's limit (${end.verdict})`;
+  }
+  return "no exercise test to the client's limit is recorded";
+}
