@@ -30,7 +30,8 @@ import { goalOf, settingsOf } from "./settings.js";
 import { writeState } from "./state.js";
 import { writeStrength } from "./strength/write-strength.js";
 import { layOut, type PlanWeek } from "./weeks/lay-out.js";
-import { type LaidWeek, writeRules, writeSessions, writeWeeks } from "./weeks/write-weeks.js";
+import { writeRules } from "./weeks/write-rules.js";
+import { type LaidWeek, writeSessions, writeWeeks } from "./weeks/write-weeks.js";
 
 /** Terrain factors of the load-carriage equation. */
 const TERRAIN = { road: 1, "rough path": 1.2, loose: 2.1 } as const;

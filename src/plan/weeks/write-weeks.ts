@@ -1,7 +1,7 @@
 /** The weeks and the coming sessions as tables: everything a week strip or a calendar needs. */
 import type { Cell } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
-import { addDays, daysBetween, shortDay } from "../days.js";
+import { addDays, shortDay } from "../days.js";
 import type { Intensities } from "../intensity/domains.js";
 import { tried } from "../intensity/write-domains.js";
 import { weeklyMonotony } from "../load/weekly-monotony.js";
@@ -162,49 +162,4 @@ function heartRateText(word: string, intensities: Intensities): string | null {
   if (from === undefined && to === undefined) return null;
   if (from === undefined) return `up to ${Math.round(to as number)}`;
   return to === undefined ? `from ${Math.round(from)}` : `${Math.round(from)} to ${Math.round(to)}`;
-}
-
-export function writeRules(book: Notebook, laid: readonly LaidWeek[], settings: Settings): void {
-  const taper = laid.filter(({ week }) => week.phase === "taper");
-  const days = taper.length === 0 ? 0 : daysBetween((taper[0] as LaidWeek).week.monday, settings.goalDate);
-  book.table(
-    "programme_rules",
-    [
-      { key: "rule", title: "Rule" },
-      { key: "value", title: "Value" },
-      { key: "source", title: "Source" },
-    ],
-    [
-      ...settings.from.map((row): Cell[] => [...row]),
-      ["Phases", "foundation 40 %, build 35 %, specific 25 % of the weeks before the taper", "convention"],
-      [
-        "Days before the goal",
-        days === 0
-          ? "no taper: fewer than four weeks to the goal"
-          : `${settings.taperReduction} % less over the last ${days} days, effort and number of sessions kept`,
-        days === 0 ? "convention" : `${taperInfo.source.authors} 2007: 41 to 60 % less over two weeks, in competitors`,
-      ],
-      ...(taper[0]?.week.levelBefore === undefined
-        ? []
-        : [
-            [
-              "Minutes a week that the taper is reckoned from",
-              String(taper[0].week.levelBefore),
-              "the last whole loading week",
-            ],
-          ]),
-      [
-        "Easy minutes",
-        "most of every week",
-        "observed in endurance athletes: 75 of 100 sessions easy (Seiler and Kjerland 2006)",
-      ],
-      [
-        "After four weeks or more without training",
-        "recent gains are lost: start again from the first week",
-        "Mujika and Padilla 2001, review",
-      ],
-    ],
-    taperInfo,
-    [],
-  );
 }
