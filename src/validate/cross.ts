@@ -62,6 +62,8 @@ export function folderFaults(client: Document | undefined, session: Document): D
           words.folderName(folder, wanted),
         ),
       );
+    if (text(session, "purpose") === "reliability" && !folder.includes("reliability"))
+      found.push(fault(session, "warning", "folder-name", ["purpose"], words.repeatLabel(folder)));
   }
   return found;
 }

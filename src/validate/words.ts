@@ -185,6 +185,12 @@ export const words = {
     why: "folders are found and sorted by their names, so the name has to tell the truth",
     fix: "rename the folder, or correct the file",
   }),
+  repeatLabel: (folder: string): Words => ({
+    found: `purpose reliability in the folder ${show(folder)}`,
+    expected: "a label that holds the word reliability, such as 2026-03-05-reliability",
+    why: "repeats are found by their folders' names; without the word this visit does not count for the laboratory's own error",
+    fix: "rename the folder and the label, or change the purpose",
+  }),
   beforeBirth: (visit: string, birth: string): Words => ({
     found: `a visit on ${visit}`,
     expected: `a date after the birth on ${birth}`,

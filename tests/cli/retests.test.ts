@@ -135,6 +135,16 @@ describe("visits with the purpose reliability", () => {
     expect(changed()).toEqual(text);
   });
 
+  it("are pointed out when their label hides them", () => {
+    const copy = practice();
+    const session = join(copy.root, "clients/c-044/2026-06-08-retest/session.yaml");
+    writeFileSync(session, readFileSync(session, "utf8").replace(/^purpose: .*$/m, "purpose: reliability"));
+    const { code, err } = copy.run("check");
+    expect(code).toBe(0);
+    expect(err).toMatch(/warning folder-name.*session\.yaml/);
+    expect(err).toMatch(/a label that holds the word reliability/);
+  });
+
   it("costs nothing and changes nothing where there are none", () => {
     const copy = practice();
     expect(copy.run("build", "--no-report").code).toBe(0);
