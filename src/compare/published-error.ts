@@ -48,6 +48,12 @@ function covers(scope: TypicalErrorScope, visit: Pick<Results, "sex" | "ageYears
   return visit.ageYears >= (low as number) && visit.ageYears < (high as number) + 1;
 }
 
+function daysApart(days: string | undefined): string {
+  if (days === undefined) return "days between tests not stated";
+  if (days === "0") return "on one day";
+  return days.startsWith("within") ? `${days} days` : days === "1" ? "1 day apart" : `${days} days apart`;
+}
+
 /** The model a printed row stands for. */
 export function modelOf(table: TypicalErrorTable, row: TypicalErrorRow): ErrorModel {
   const { value = 0, intercept = 0, slope = 0 } = row;
@@ -60,7 +66,7 @@ export function modelOf(table: TypicalErrorTable, row: TypicalErrorRow): ErrorMo
         ? `${table.studies} studies`
         : table.population;
   const note = row.note === undefined ? "" : `. ${row.note}`;
-  const days = table.days_between === undefined ? "days between tests not stated" : `${table.days_between} days apart`;
+  const days = daysApart(table.days_between);
   const memory = table.verified === "memory" ? "; from memory, to be checked against the source" : "";
   const { authors, year, journal } = table.source;
   return {

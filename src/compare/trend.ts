@@ -72,7 +72,9 @@ export function trendOf(
     rows,
     origin: { kind: "formula", formula: "single-score-interval r1", inputs: [] },
     note:
-      model === undefined ? "How much this measure varies between tests is not known here." : `Error: ${model.from}.`,
+      model === undefined
+        ? "How much this measure varies between tests is not known here."
+        : `Error: ${model.from.replace(/\.$/, "")}.`,
   };
 }
 

@@ -52,8 +52,12 @@ export interface Facts {
   readonly since: string;
 }
 
-const numbered = (value: number, decimals: number, facts: Facts) => spoken(facts.measure, value, decimals, facts.unit);
-const withUnit = (value: number, facts: Facts) => numbered(value, facts.decimals, facts);
+const withUnit = (value: number, facts: Facts) => spoken(facts.measure, value, facts.decimals, facts.unit);
+/** A difference: between percentages it is one in percentage points, not a share of anything. */
+const apart = (value: number, decimals: number, facts: Facts) =>
+  spoken(facts.measure, value, decimals, facts.unit === "%" ? "percentage points" : facts.unit);
+/** One digit more than the measure, but not where that would be a fourth. */
+const finer = (value: number, facts: Facts) => apart(value, facts.decimals + (Math.abs(value) < 100 ? 1 : 0), facts);
 const signed = (value: number, facts: Facts) => {
   const text = toDecimals(Math.abs(value), facts.decimals);
   return value > 0 ? `+${text}` : value < 0 ? `−${text}` : text;
@@ -84,10 +88,10 @@ export function sentence(verdict: Verdict, facts: Weighed): string {
   const up = facts.change > 0;
   const wanted =
     better === undefined ? "" : (better === "higher") === up ? ", the direction wanted" : ", not the direction wanted";
-  const typical = numbered(facts.typical, facts.decimals + 1, facts);
+  const typical = finer(facts.typical, facts);
   const parts = [
     course(facts),
-    `A single test varies by about ${typical} when nothing has changed${averaged(facts)}; a change of less than ${withUnit(facts.detectable, facts)} could be chance alone.`,
+    `A single test varies by about ${typical} when nothing has changed${averaged(facts)}; a change of less than ${apart(facts.detectable, facts.decimals, facts)} could be chance alone.`,
     `The true change lies, with 95 % confidence, between ${signed(facts.low, facts)} and ${signed(facts.high, facts)}.`,
   ];
   if (verdict === "higher, beyond error") parts.push(`It has risen by more than error explains${wanted}.`);
@@ -104,7 +108,7 @@ const averaged = ({ tests }: Weighed): string =>
   tests === undefined ? "" : ` (averaged here: ${tests.before} before, ${tests.now} now)`;
 
 function chanceSentence(worthwhile: number, chances: Chances, facts: Facts): string {
-  const size = numbered(worthwhile, facts.decimals + 1, facts);
+  const size = finer(worthwhile, facts);
   return `Chance of a rise of at least ${size}: ${inHundred(chances.higher)}; of a fall of that size: ${inHundred(chances.lower)}.`;
 }
 

@@ -72,7 +72,7 @@ function classify(book: Notebook, resting: average.RestingPressure, scheme: aver
     return;
   }
   const found = classes.pressureClass(resting.systolic, resting.diastolic, scheme);
-  const isolated = found.isolatedSystolic ? ", and as isolated systolic" : "";
+  const isolated = found.isolatedSystolic ? ", and as isolated systolic hypertension" : "";
   book.judge(
     "blood_pressure_class",
     found.name,

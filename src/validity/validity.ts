@@ -65,14 +65,17 @@ function withDependents(ids: readonly string[], entries: readonly Entry[]): Read
 }
 
 const titleOf = (id: string): string => catalogue[id as MeasureId]?.title ?? id;
+/** A title inside a sentence; one that begins with a symbol (VO2, FEV1) keeps its capitals. */
+const lowered = (id: string): string => titleOf(id).replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
+const saidUnit = (unit: string): string => (unit === "ratio" ? "" : unit === "1/min" ? "per minute" : unit);
 
 function withhold(entry: Entry, remark: Remark, reasons: ReadonlyMap<string, Remark>): Entry {
   const below = inputsOf(entry).flatMap(({ measure }) =>
     measure !== undefined && reasons.has(measure) ? [measure] : [],
   );
   const direct = remark.affects.includes(entry.id);
-  const cause = direct ? "" : ` (it rests on ${below.map(titleOf).join(", ")})`;
-  const because = `withheld, because ${remark.found}${cause}; the limit is ${remark.limit}`;
+  const cause = direct ? "" : ` (it rests on ${below.map(lowered).join(", ")})`;
+  const because = `withheld, because ${remark.found}${cause}; asked for: ${remark.limit}`;
   if (entry.kind === "quantity" || entry.kind === "judgement") return { kind: "not given", id: entry.id, because };
   if (entry.kind === "table")
     return { ...entry, note: [entry.note, `Not to be used: ${because}.`].filter(Boolean).join(" ") };
@@ -84,7 +87,7 @@ function rememberNumbers(remark: Remark, entries: readonly Entry[], reasons: Rea
   const taken = entries.flatMap((entry) => {
     if (reasons.get(entry.id) !== remark) return [];
     if (entry.kind === "quantity")
-      return [`${titleOf(entry.id)} ${toDecimals(entry.value, entry.decimals)} ${entry.unit}`.trim()];
+      return [`${titleOf(entry.id)} ${toDecimals(entry.value, entry.decimals)} ${saidUnit(entry.unit)}`.trim()];
     return entry.kind === "judgement" ? [`${titleOf(entry.id)}: ${entry.verdict}`] : [];
   });
   return taken.length === 0 ? remark : { ...remark, found: `${remark.found}. Withheld: ${taken.join("; ")}` };

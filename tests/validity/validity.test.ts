@@ -71,11 +71,11 @@ describe("validity", () => {
     expect(get(found, "body_mass")).toEqual({
       kind: "not given",
       id: "body_mass",
-      because: "withheld, because the scales read 3 kg when empty; the limit is 0.1 kg",
+      because: "withheld, because the scales read 3 kg when empty; asked for: 0.1 kg",
     });
     expect(get(found, "body_mass_index")?.kind).toBe("not given");
     expect(get(found, "blood_pressure_class")).toMatchObject({ kind: "not given" });
-    expect((get(found, "blood_pressure_class") as { because: string }).because).toContain("rests on Body mass");
+    expect((get(found, "blood_pressure_class") as { because: string }).because).toContain("rests on body mass");
     expect(get(found, "stature")?.kind).toBe("quantity");
     expect(get(found, "waist")?.kind).toBe("quantity");
   });

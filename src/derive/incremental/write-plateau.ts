@@ -30,11 +30,12 @@ export function writePlateau(book: Notebook, visit: Visit, test: Prepared, stage
     return;
   }
   const p = outcome.plateau;
-  const rise = `${toDecimals(1000 * p.observed, 0)} of the ${toDecimals(1000 * p.expected, 0)} mL/min expected`;
+  const moved = `uptake ${p.observed < 0 ? "fell" : "rose"} by ${toDecimals(Math.abs(1000 * p.observed), 0)} mL/min`;
+  const rise = `Over the last ${Math.round(p.apartS)} s ${moved}, where a rise of ${toDecimals(1000 * p.expected, 0)} mL/min was expected from the work`;
   const because = {
-    plateau: `Over the last ${Math.round(p.apartS)} s uptake rose by ${rise}, half or less, while work still rose.`,
-    "no plateau": `Over the last ${Math.round(p.apartS)} s uptake rose by ${rise}: it was still rising with work.`,
-    "cannot tell": `Over the last ${Math.round(p.apartS)} s uptake rose by ${rise}, but breaths vary too much to be sure of it.`,
+    plateau: `${rise}: half or less.`,
+    "no plateau": `${rise}: it was still rising with work.`,
+    "cannot tell": `${rise}. Breaths vary too much to be sure that it levelled off.`,
   }[p.verdict];
   book.judge("plateau", p.verdict, because, {
     rule: named(halfExpectedRise),

@@ -5,7 +5,7 @@ export const altitudeMeasures = {
   hypoxia_saturation_fall: {
     title: "Fall in oxygen saturation at the lowest oxygen pressure",
     section: "hypoxia",
-    unit: "%",
+    unit: "percentage points",
     decimals: 0,
     rests: ["pulse oximeter"],
   },

@@ -115,7 +115,7 @@ export const economyMeasures = {
   saturation_fall: {
     title: "Fall of oxygen saturation in exercise",
     section: test,
-    unit: "points",
+    unit: "percentage points",
     decimals: 0,
     rests: ["pulse oximeter"],
     better: "lower",
