@@ -55,11 +55,22 @@ function clientName({ speech }: Context, id: string): string | undefined {
 }
 
 /** What a client needs of the plan, and the columns of it. */
-const TRAINING = ["intensity_domains", "programme_weeks"] as const;
+const TRAINING = [
+  "intensity_domains",
+  "programme_weeks",
+  "programme_sessions",
+  "strength_work",
+  "stop_criteria",
+] as const;
 const SHOWN: Readonly<Record<(typeof TRAINING)[number], readonly string[]>> = {
   intensity_domains: ["domain", "heart_rate_from", "heart_rate_to", "power_from", "power_to", "work", "talk"],
   programme_weeks: ["week", "monday", "phase", "minutes", "easy", "steady", "hard", "strength", "mark"],
+  programme_sessions: ["date", "day", "kind", "minutes", "heart_rate", "load", "prescription"],
+  strength_work: ["exercise", "sets", "repetitions", "load_from", "load_to", "load"],
+  stop_criteria: ["sign", "action"],
 };
+/** The laboratory's own reasons to end a test stay with the laboratory. */
+const OWN_ROWS: Readonly<Partial<Record<(typeof TRAINING)[number], string>>> = { stop_criteria: "any session" };
 
 function trainingTable(context: Context, id: (typeof TRAINING)[number]): TableView[] {
   const entry = entryOf(context, id);
@@ -67,7 +78,8 @@ function trainingTable(context: Context, id: (typeof TRAINING)[number]): TableVi
   const shown = entry.columns.map((column) => SHOWN[id].includes(column.key));
   const keep = <T>(list: readonly T[]): T[] => list.filter((_, i) => shown[i]);
   const columns = keep(entry.columns);
-  const rows = entry.rows.map((row) => keep(entry.columns.map((_, i) => row[i] ?? null)));
+  const own = entry.rows.filter((row) => OWN_ROWS[id] === undefined || row[0] === OWN_ROWS[id]);
+  const rows = own.map((row) => keep(entry.columns.map((_, i) => row[i] ?? null)));
   return [tableView(context, `table-${id.replaceAll("_", "-")}`, nameOf(context, id), { columns, rows })];
 }
 
