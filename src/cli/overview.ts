@@ -14,12 +14,14 @@ import { recorded, type VisitBuilt } from "./build-client.js";
 import { clientDocument, readDocument } from "./check-practice.js";
 import { drawnClientPage, hrefOf, reportsOf } from "./client-overview.js";
 import { sha256, writeAtomically } from "./files.js";
-import { type BuildRecord, programDigest, readRecord } from "./freshness.js";
+import { type BuildRecord, readRecord } from "./freshness.js";
 import type { ClientFolder, Practice, VisitFolder } from "./practice.js";
 import { assets, wordsOf } from "./press.js";
 
 export const PAGE = "index.html";
 const FOLDER = ".waymark/overview";
+/** Raise it when VisitSummary changes: kept summaries are then made anew. What a build's key covers is covered already. */
+const FORMAT = "summaries 1";
 
 /** Writes the pages that changed; gives their paths. `force`: write all, trusting no summary kept from before. */
 export async function writeOverview(
@@ -28,8 +30,7 @@ export async function writeOverview(
   force: boolean,
 ): Promise<readonly string[]> {
   const record = readRecord(practice.root, true);
-  const program = programDigest();
-  const key = sha256([program, ...practice.clients.flatMap((client) => keysOf(client, record))].join("\n"));
+  const key = sha256([FORMAT, ...practice.clients.flatMap((client) => keysOf(client, record))].join("\n"));
   const keyFile = join(practice.root, FOLDER, "key");
   if (!force && built.length === 0 && textAt(keyFile) === key && existsSync(join(practice.root, PAGE))) return [];
   mkdirSync(join(practice.root, FOLDER), { recursive: true });
@@ -39,7 +40,7 @@ export async function writeOverview(
   const lines: ClientLine[] = [];
   const wrote: string[] = [];
   for (const client of practice.clients) {
-    const keys = [program, ...keysOf(client, record)];
+    const keys = [FORMAT, ...keysOf(client, record)];
     const kept = force ? undefined : keptSummaries(practice, client);
     const known = summaries(practice, client, fresh, kept, keys);
     if (known.length === 0) continue;
