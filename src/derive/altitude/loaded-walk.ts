@@ -1,18 +1,15 @@
 /**
- * Energy cost of walking with a load (1977 form).
+ * Oxygen uptake of walking with a load: the metabolic rate of load-carriage-pandolf as oxygen.
  *
- *     M = 1.5 W + 2 (W + L)(L/W)² + η (W + L)(1.5 V² + 0.35 V G)      watts
  *     VO2 = M / 20.1 kJ per litre of O2, per kg of body mass
- *
- * W body mass, L load (kg), V speed (m/s), G grade (%), η terrain. Three costs: standing, carrying while standing, and moving
- * body and load along and up. Level and uphill only; known to read low for long carries.
  */
-import { type FormulaInfo, requireRange } from "../../kernel/formula.js";
+import type { FormulaInfo } from "../../kernel/formula.js";
+import { loadCarriagePandolf } from "../field/load-carriage-pandolf.js";
 
 /** Energy of a litre of O2 in kJ, mixed diet. */
 const KJ_PER_LITRE = 20.1;
 
-/** kg, kg, km/h, %, terrain factor (1.0 to 2.1) to mL of O2 a kg of body mass a minute. */
+/** kg, kg, km/h, %, terrain factor (1.0 to 2.1) to mL of O2 a kg of body mass a minute. Refuses what the equation refuses. */
 export function loadedWalk(
   massKg: number,
   loadKg: number,
@@ -20,15 +17,7 @@ export function loadedWalk(
   gradePct: number,
   terrain: number,
 ): number {
-  requireRange(info.id, "body mass", massKg, 40, 130, "kg");
-  requireRange(info.id, "load", loadKg, 0, 0.7 * massKg, "kg");
-  requireRange(info.id, "speed", speedKmH, 0.7, 8, "km/h");
-  requireRange(info.id, "grade", gradePct, 0, 30, "% uphill");
-  requireRange(info.id, "terrain factor", terrain, 1, 2.1, "");
-  const V = speedKmH / 3.6;
-  const total = massKg + loadKg;
-  const watts =
-    1.5 * massKg + 2 * total * (loadKg / massKg) ** 2 + terrain * total * (1.5 * V * V + 0.35 * V * gradePct);
+  const watts = loadCarriagePandolf(massKg, loadKg, speedKmH, gradePct, terrain);
   return ((watts * 60) / 1000 / KJ_PER_LITRE / massKg) * 1000;
 }
 
@@ -37,13 +26,13 @@ export const TERRAIN = { road: 1.0, "rough path": 1.2, loose: 2.1 } as const;
 
 export const info: FormulaInfo<[number, number, number, number, number], number> = {
   id: "loaded-walk",
-  revision: 1,
+  revision: 2, // r1 had ranges of its own
   title: "Oxygen uptake of walking with a load",
-  equation: "M = 1.5 W + 2 (W+L)(L/W)² + η (W+L)(1.5 V² + 0.35 V G); VO2 = M/20.1 kJ/L",
+  equation: "VO2 = M / 20.1 kJ/L / body mass; M by load-carriage-pandolf",
   inputs: {
-    "body mass": { unit: "kg", range: "40 to 130" },
-    load: { unit: "kg", range: "0 to 70 % of body mass" },
-    speed: { unit: "km/h", range: "0.7 to 8" },
+    "body mass": { unit: "kg", range: "30 to 200" },
+    load: { unit: "kg", range: "0 to 80" },
+    speed: { unit: "km/h", range: "1 to 9" },
     grade: { unit: "%", range: "0 to 30, uphill" },
     "terrain factor": { unit: "", range: "1.0 to 2.1" },
   },
