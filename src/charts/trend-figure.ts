@@ -37,6 +37,10 @@ export function trendFigure(input: TrendFigureInput): Figure {
   const bars = (error === undefined ? [] : rows).map(
     (row): Datum => ({ x: row.x as number, low: Number(row.y) - Number(error), high: Number(row.y) + Number(error) }),
   );
+  // Values that are all alike span no axis: two of the last digit on each side give it one.
+  const room = [-2, 2].map(
+    (digits): Datum => ({ x: rows[0]?.x ?? 0, y: Number(rows[0]?.y) + digits * 10 ** -decimals }),
+  );
   const text = (value: number) => `${speech.number(value, decimals)}${unitTail(speech, unit)}`;
   const said = points.map((point) =>
     speech.say(point.differs === "" ? "charts.trend.value" : "charts.trend.value_changed", {
@@ -61,10 +65,12 @@ export function trendFigure(input: TrendFigureInput): Figure {
         y: y("y", unitOf(speech, unit)),
       }),
       layer("changed", "point", "mark-earlier", { x: x("x", null, dates), y: y("y", null) }),
+      layer("room", "point", "mark", { x: x("x", null, dates), y: y("y", null) }, { size: 0, strokeWidth: 0 }),
     ]),
     data: {
       values: rows,
       bars,
+      room: rows.every((row) => row.y === rows[0]?.y) && bars.length === 0 ? room : [],
       same: rows.filter((_, i) => !changed[i]),
       changed: rows.filter((_, i) => changed[i]),
     },

@@ -1,7 +1,7 @@
 /** A client's page: draws the course of each primary outcome and links the reports that lie in the visit folders. */
 import { trendFigure } from "../charts/trend-figure.js";
 import { clientPage } from "../report/overview/client-page.js";
-import { courseOf } from "../report/overview/course.js";
+import { courseOf, knownError } from "../report/overview/course.js";
 import type { Link } from "../report/overview/links.js";
 import type { VisitSummary } from "../report/overview/visit-summary.js";
 import type { Pages } from "../report/pages.js";
@@ -17,10 +17,11 @@ export async function drawnClientPage(
 ): Promise<string> {
   const visits = known.map(({ summary }) => summary);
   const drawn = [];
-  for (const { measure, points } of courseOf(visits)) {
+  for (const course of courseOf(visits)) {
+    const { measure, points } = course;
     const last = points[points.length - 1];
     if (points.length < 2 || last === undefined) continue;
-    const error = last.typical;
+    const error = knownError(course)?.typical;
     const figure = trendFigure({
       measure,
       unit: last.unit,

@@ -21,7 +21,7 @@ import { assets, wordsOf } from "./press.js";
 export const PAGE = "index.html";
 const FOLDER = ".waymark/overview";
 /** Raise it when VisitSummary changes: kept summaries are then made anew. What a build's key covers is covered already. */
-const FORMAT = "summaries 1";
+const FORMAT = "summaries 2";
 
 /** Writes the pages that changed; gives their paths. `force`: write all, trusting no summary kept from before. */
 export async function writeOverview(

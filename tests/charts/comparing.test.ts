@@ -37,6 +37,14 @@ describe("trendFigure", () => {
     const bare = trendFigure({ measure: "push_ups", unit: "repetitions", decimals: 0, points, speech });
     expect(bare.data.bars).toEqual([]);
   });
+  it("gives values that are all alike an axis of whole steps", async () => {
+    const alike = points.map((point) => ({ ...point, value: 62 }));
+    const flat = trendFigure({ measure: "resting_heart_rate", unit: "1/min", decimals: 0, points: alike, speech });
+    const svg = await openSvgDrawer(assets.theme).draw(flat, MARKS);
+    expect(svg).toContain(">64<");
+    expect(svg).not.toMatch(/62\.0+</);
+    expect(figure.data.room).toEqual([]);
+  });
 });
 
 describe("differencePlot", () => {

@@ -2,7 +2,7 @@
 import type { Speech } from "../../kernel/speech.js";
 import type { Pages } from "../pages.js";
 import type { FigureView, TableView } from "../view/types.js";
-import { type Course, courseOf } from "./course.js";
+import { type Course, courseOf, knownError } from "./course.js";
 import { dueAfter } from "./due.js";
 import type { Link } from "./links.js";
 import type { Outcome, VisitSummary } from "./visit-summary.js";
@@ -98,8 +98,9 @@ function courseTable(speech: Speech, visits: readonly VisitSummary[], courses: r
       return `${valueText(speech, at, at.value)}${mark}`;
     }),
   ]);
-  const errors = courses.flatMap(({ measure, points }) => {
-    const from = points[points.length - 1]?.errorFrom;
+  const errors = courses.flatMap((course) => {
+    const { measure } = course;
+    const from = knownError(course)?.errorFrom;
     return from === undefined
       ? []
       : [speech.say("overview.error_from", { measure: measureName(speech, measure), from: from.replace(/\.$/, "") })];

@@ -18,3 +18,7 @@ export function courseOf(visits: readonly VisitSummary[]): readonly Course[] {
     ),
   }));
 }
+
+/** The latest known error of a single test: not every visit can be weighed against another. */
+export const knownError = ({ points }: Course): Outcome | undefined =>
+  points.findLast((point) => point.typical !== undefined);

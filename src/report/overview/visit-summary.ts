@@ -111,6 +111,11 @@ function outcomeOf(entries: readonly Entry[], measure: string, date: string): Ou
   const { value, unit, decimals } = at as Quantity;
   const found = find(entries, `change_${measure}`);
   const change = found?.kind === "change" ? (found as Change) : undefined;
+  // Where this visit and the baseline are not comparable, the change since another visit may still know the error.
+  const weighed = entries.find(
+    (entry): entry is Change =>
+      entry.kind === "change" && entry.measure === measure && entry.typicalError !== undefined,
+  );
   const trend = tableIn(entries, `trend_${measure}`);
   const row = trend === undefined ? -1 : cells(trend, "date").indexOf(date);
   const differs =
@@ -121,8 +126,8 @@ function outcomeOf(entries: readonly Entry[], measure: string, date: string): Ou
       value,
       unit,
       decimals,
-      ...(change?.typicalError === undefined ? {} : { typical: change.typicalError }),
-      ...(change?.errorFrom === undefined ? {} : { errorFrom: change.errorFrom }),
+      ...(weighed?.typicalError === undefined ? {} : { typical: weighed.typicalError }),
+      ...(weighed?.errorFrom === undefined ? {} : { errorFrom: weighed.errorFrom }),
       ...(change === undefined ? {} : { change: change.change, verdict: change.verdict }),
       ...(differs === undefined || differs === "" ? {} : { differs }),
     },

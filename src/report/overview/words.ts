@@ -35,7 +35,7 @@ export function textTable(
     id,
     caption,
     hasCaption: caption !== "",
-    columns: columns.map((title) => ({ title, unit: "", number: false })),
+    columns: columns.map((title) => ({ title, unit: "", hasUnit: false, number: false })),
     rows: rows.map(([head = "", ...cells]) => ({
       head,
       headNumber: false,
@@ -45,6 +45,7 @@ export function textTable(
     hasNote: note !== "",
     wide: columns.length > 7,
     crowded: false,
+    half: false,
     short: rows.length <= 16,
   };
 }
