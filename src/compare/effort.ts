@@ -32,7 +32,7 @@ export function effortOf(id: string, before: Results, now: Results): Comparabili
   const rateKnown = !id.startsWith("heart_rate") && was !== undefined && is !== undefined;
   const rateAlike = rateKnown && Math.abs(is - was) <= HEART_RATE_APART;
   if (rateKnown && !rateAlike)
-    differs.push(`effort by peak heart rate (${toDecimals(was, 0)}, now ${toDecimals(is, 0)} per minute)`);
+    differs.push(`effort by peak heart rate (${toDecimals(was, 0)}, now ${toDecimals(is, 0)} beats/min)`);
   const [felt, feels] = [before.conditions.end_exertion, now.conditions.end_exertion];
   if (felt !== undefined && feels !== undefined && !exertionAlike(felt, feels))
     differs.push(`effort by perceived exertion (${felt}, now ${feels})`);
