@@ -13,7 +13,8 @@ const HELP = `waymark build [PATH …]  write results.yaml and the reports of vi
   PATH            a practice, a client folder or a visit folder; without one, the practice you stand in
   --edition NAME  practitioner, client or referral; may be given more than once; without it, all three
   --no-pdf        write HTML only (a PDF needs a Chromium; HTML never does)
-  --no-report     write results.yaml only
+  --no-report     write results.yaml only, and no pages
+  --no-index      leave out the pages of practice and clients (index.html, clients/…/index.html)
   --no-cache      build every chosen visit, changed or not; the files come out the same
 
 A client whose files hold an error gets nothing written; the others are built. Exit code 1 then.
@@ -25,6 +26,7 @@ export const verb: Verb = {
     edition: { type: "string", multiple: true },
     "no-pdf": { type: "boolean" },
     "no-report": { type: "boolean" },
+    "no-index": { type: "boolean" },
     "no-cache": { type: "boolean" },
   },
   async run(words, flags, io) {
@@ -40,7 +42,11 @@ export const verb: Verb = {
       );
       if (problems.length > 0)
         io.say(`${drawDiagnostics(problems, sourceText(practice))}\n\n${drawSummary(problems)}\n`);
-      io.out(summary(built, chosen.size, fresh));
+      const pages =
+        editions.length === 0 || flags["no-index"]
+          ? []
+          : await (await import("../overview.js")).writeOverview(practice, built, flags["no-cache"] === true);
+      io.out(summary(built, chosen.size, fresh, pages));
       return problems.some((problem) => problem.severity === "error") ? 1 : 0;
     } finally {
       release();
@@ -57,7 +63,7 @@ function editionsOf(asked: unknown) {
   });
 }
 
-function summary(built: readonly VisitBuilt[], chosen: number, fresh: number): string {
+function summary(built: readonly VisitBuilt[], chosen: number, fresh: number, pages: readonly string[]): string {
   const lines = built.map(({ visit, moves, wrote }) => {
     const what =
       moves === undefined
@@ -67,5 +73,10 @@ function summary(built: readonly VisitBuilt[], chosen: number, fresh: number): s
           : `${moves} ${moves === 1 ? "finding" : "findings"} moved`;
     return `${visit.path}  ${what}\n  ${wrote.join("  ")}`;
   });
-  return `${[...lines, `${built.length} of ${chosen} visits built${fresh > 0 ? `, ${fresh} unchanged` : ""}.`].join("\n")}\n`;
+  const first = pages[0];
+  const written =
+    first === undefined
+      ? []
+      : [pages.length === 1 ? `${first} written` : `${first} and ${pages.length - 1} more pages written`];
+  return `${[...lines, ...written, `${built.length} of ${chosen} visits built${fresh > 0 ? `, ${fresh} unchanged` : ""}.`].join("\n")}\n`;
 }
