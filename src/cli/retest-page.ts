@@ -54,6 +54,7 @@ export async function retestPage(sets: readonly OwnRetests[], laboratory: Labora
         columns: ["pair", "test", "retest", "mean", "difference"].map((key) => ({
           title: speech.say(`retests.${key}`),
           unit: key === "pair" ? "" : (speech.find(`units.${unit}`) ?? unit),
+          hasUnit: key !== "pair" && (speech.find(`units.${unit}`) ?? unit) !== "",
           number: true,
         })),
         rows,
@@ -61,6 +62,7 @@ export async function retestPage(sets: readonly OwnRetests[], laboratory: Labora
         hasNote: false,
         wide: false,
         crowded: false,
+        half: false,
         short: rows.length <= 16,
       },
     });

@@ -1,5 +1,6 @@
 import type { NormPosition, Quantity } from "../../kernel/measure.js";
-import { type Context, unitText } from "./context.js";
+import { type Context, sentence, unitText } from "./context.js";
+import { shortCitation } from "./sources.js";
 
 /** A norm position in a few words for a table cell: never a percentage of people, always counted of 100. */
 export function normText(context: Context, quantity: Quantity): string {
@@ -11,12 +12,16 @@ export function normText(context: Context, quantity: Quantity): string {
 }
 
 /** What must be known of the references: the group, a note, and why a table that could apply was refused. */
-export function normNotes({ speech }: Context, quantity: Quantity): string[] {
-  return (quantity.norms ?? []).flatMap((norm) => {
+export function normNotes(context: Context, quantity: Quantity): string[] {
+  return (quantity.norms ?? []).map((norm) => {
+    const table = shortCitation(context, norm.table);
     if (norm.notGiven !== undefined)
-      return [speech.say("norms.refused", { table: norm.table, because: norm.notGiven })];
-    const about = [norm.group, norm.note].filter((text) => text !== undefined && text !== "").join("; ");
-    return [`${norm.table}${about === "" ? "" : `: ${about}`}`];
+      return context.speech.say("norms.refused", { table, because: norm.notGiven.replace(/\.$/, "") });
+    const about = norm.group === undefined ? table : `${table}: ${norm.group}`;
+    return [about, norm.note ?? ""]
+      .filter((text) => text !== "")
+      .map(sentence)
+      .join(" ");
   });
 }
 

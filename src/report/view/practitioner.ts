@@ -1,13 +1,14 @@
 /** The complete edition. */
-import type { Cell, Change } from "../../kernel/measure.js";
+import type { Cell, Column } from "../../kernel/measure.js";
+import { changesView } from "./changes.js";
 import { missingItems } from "./checklist.js";
 import { type Context, entriesOf, entryOf, nameOf, opening, sectionOf, sentence, unitText } from "./context.js";
 import { keyMeasures } from "./keys.js";
-import { isData, isTrend, judgementsOf, remarkTitle, sections, verdictText } from "./sections.js";
+import { isData, isTrend, remarkTitle, sections } from "./sections.js";
 import { sources } from "./sources.js";
-import { practitionerSummary, sinceBaseline } from "./summary.js";
+import { practitionerSummary } from "./summary.js";
 import { entryTable, tableView } from "./tables.js";
-import type { ChangesView, Fact, Frame, PractitionerView, RemarkView, TableView } from "./types.js";
+import type { Fact, Frame, PractitionerView, RemarkView, TableView } from "./types.js";
 
 /** Blocks a laboratory visit may have; those without an entry are listed as not recorded. */
 const BLOCKS = [
@@ -63,56 +64,51 @@ export function practitioner(context: Context, shared: Frame): PractitionerView 
     hasMissing: missing.length > 0,
     missing,
     sources: cited,
-    hasSources: cited.length > 0,
-    data,
+    hasSources: cited.methods.length > 0,
+    dataSmall: data.filter((table) => table.half),
+    dataWide: data.filter((table) => !table.half),
     hasData: data.length > 0,
   };
 }
 
-/** The trend tables of all measures as one: measure, visit, value, interval, change. */
+/** The trend tables of all measures as one, a row a measure and a column a visit; what differs is in the results. */
 function course(context: Context): TableView[] {
-  const trends = context.results.entries.filter((entry) => entry.kind === "table").filter(isTrend);
-  const rows = trends.flatMap((trend) =>
-    trend.rows.map((row): Cell[] => {
-      const cell = (key: string) => row[trend.columns.findIndex((column) => column.key === key)] ?? null;
-      const value = trend.columns.find((column) => column.key === "value");
-      const printed = (key: string): Cell => {
-        const found = cell(key);
-        return typeof found === "number" ? context.speech.number(found, value?.decimals ?? 1) : found;
-      };
-      const named = nameOf(context, trend.id.replace(/^trend_/, ""));
-      return [
-        named,
-        unitText(context, value?.unit ?? ""),
-        cell("date"),
-        printed("value"),
-        printed("low"),
-        printed("high"),
-        printed("from_baseline"),
-      ];
-    }),
-  );
+  const { speech, results, earlier } = context;
+  const dates = [...earlier, results].map((visit) => visit.date);
+  const rows = results.entries
+    .filter((entry) => entry.kind === "table")
+    .filter(isTrend)
+    .map((trend): Cell[] => {
+      const at = (key: string) => trend.columns.findIndex((column) => column.key === key);
+      const value = trend.columns[at("value")];
+      const byDate = new Map(trend.rows.map((row) => [row[at("date")], row[at("value")]]));
+      const printed = dates.map((date) => {
+        const found = byDate.get(date);
+        return typeof found === "number" ? speech.number(found, value?.decimals ?? 1) : null;
+      });
+      return [nameOf(context, trend.id.replace(/^trend_/, "")), unitText(context, value?.unit ?? ""), ...printed];
+    });
   if (rows.length === 0) return [];
-  const { speech } = context;
-  const columns = ["measure", "unit", "date", "value", "low", "high", "change"].map((key) => ({
-    key,
-    title: speech.say(`columns.${key}`),
-  }));
-  return [tableView(context, "table-course", speech.say("report.course"), { columns, rows })];
+  const columns: Column[] = [
+    { key: "measure", title: speech.say("columns.measure") },
+    { key: "unit", title: speech.say("columns.unit") },
+    ...dates.map((date, i) => ({ key: `visit_${i + 1}`, title: speech.shortDate(date) })),
+  ];
+  return [tableView(context, "table-course", speech.say("report.course"), { columns, rows }, "", "data")];
 }
 
 /** Long tables of the results, and the tables of figures that stand in no table of the results. */
 function dataTables(context: Context): TableView[] {
   const { results, figures } = context;
   const long = results.entries.flatMap((entry) =>
-    entry.kind === "table" && isData(entry) ? [entryTable(context, entry)] : [],
+    entry.kind === "table" && isData(entry) ? [entryTable(context, entry, "data")] : [],
   );
   const known = new Set(results.entries.map((entry) => entry.id));
   const own = figures.filter(
     (figure) =>
       figure.size !== "strip" && !/^(?:change-figure|trend-)/.test(figure.name) && !known.has(figure.entry ?? ""),
   );
-  const tables = own.map((figure) => tableView(context, `data-${figure.name}`, figure.title, figure.table));
+  const tables = own.map((figure) => tableView(context, `data-${figure.name}`, figure.title, figure.table, "", "data"));
   return [...long, ...course(context), ...tables];
 }
 
@@ -131,58 +127,6 @@ const remarksView = (context: Context): RemarkView[] =>
           ? context.speech.say("report.whole_visit")
           : remark.affects.map((id) => nameOf(context, id)).join(", "),
     }));
-
-function changesView(context: Context): ChangesView {
-  const drawn = [...context.drawn.values()].filter((figure) => figure.section === "change");
-  const changes = [...sinceBaseline(context)].sort((a, b) => Number(b.primary) - Number(a.primary));
-  const since = entriesOf(context, "change").filter((change) => !changes.includes(change));
-  const origins = [...new Set(changes.flatMap((change) => change.errorFrom ?? []))];
-  const judged = judgementsOf(
-    context,
-    context.results.entries.filter((entry) => sectionOf(entry) === "change"),
-  );
-  return {
-    hasJudgements: judged.length > 0,
-    judgements: judged,
-    figures: drawn.filter((figure) => figure.view.size === "wide").map((figure) => figure.view),
-    hasTrends: drawn.some((figure) => figure.view.size === "panel"),
-    trends: drawn.filter((figure) => figure.view.size === "panel").map((figure) => figure.view),
-    rows: changes.map((change) => changeRow(context, change, origins)),
-    hasSince: since.length > 0,
-    since: since.map((change) => changeRow(context, change, [])),
-    origins: origins.map((text, i) => ({ mark: String(i + 1), text: sentence(text) })),
-    hasOrigins: origins.length > 0,
-  };
-}
-
-function changeRow(context: Context, change: Change, origins: readonly string[]): ChangesView["rows"][number] {
-  const { speech } = context;
-  const n = (value: number) => speech.number(value, change.decimals);
-  const told = change.primary && change.id === `change_${change.measure}`;
-  const notes = [
-    ...(told ? [sentence(change.because)] : []),
-    ...(change.differs.length === 0 ? [] : [speech.say("report.differs", { gates: speech.list(change.differs) })]),
-    ...(told ? (change.notes ?? []).map(sentence) : []),
-  ];
-  const origin = change.errorFrom === undefined ? -1 : origins.indexOf(change.errorFrom);
-  return {
-    label: nameOf(context, change.measure),
-    since: speech.shortDate(change.since),
-    before: n(change.before),
-    now: n(change.now),
-    change: speech.signed(change.change, change.decimals),
-    interval:
-      change.low === undefined || change.high === undefined
-        ? speech.say("report.absent")
-        : speech.say("report.interval", { low: n(change.low), high: n(change.high) }),
-    unit: unitText(context, change.unit),
-    verdict: verdictText(context, change.verdict),
-    mark: origin < 0 ? "" : String(origin + 1),
-    hasMark: origin >= 0,
-    note: notes.join(" "),
-    hasNote: notes.length > 0,
-  };
-}
 
 /** What was not measured, and what was but is not given: one list, so that an absence is never mistaken for a zero. */
 function missingView(context: Context): Fact[] {

@@ -2,8 +2,9 @@
 import { type Entry, type Remark, SECTIONS, type Section } from "../../kernel/measure.js";
 import { type Context, nameOf, opening, sectionOf, sentence, unitText, valueText } from "./context.js";
 import { normNotes, normText } from "./norm-text.js";
+import { type Notes, openNotes } from "./notes.js";
 import { entryTable } from "./tables.js";
-import type { FigureView, JudgementView, MeasureRow, NoteView, SectionView } from "./types.js";
+import type { FigureView, JudgementView, MeasureRow, SectionView } from "./types.js";
 
 /** Too long for the text: these stand among the data at the end. */
 const DATA_ONLY: ReadonlySet<string> = new Set([
@@ -17,6 +18,8 @@ const DATA_ONLY: ReadonlySet<string> = new Set([
 const APART: ReadonlySet<string> = new Set(["visit", "validity", "change"]);
 /** A table with more rows than this goes to the data at the end. */
 const LONG = 40;
+/** References of fewer than one value in this many stand in the margin, not in a column of their own. */
+const FEW = 5;
 
 export const isData = (entry: Entry): boolean =>
   entry.kind === "table" && !isTrend(entry) && (DATA_ONLY.has(entry.id) || entry.rows.length > LONG);
@@ -26,7 +29,7 @@ export function sections(context: Context): SectionView[] {
   return [...SECTIONS, "other" as const]
     .filter((section) => !APART.has(section))
     .map((section) => sectionView(context, section))
-    .filter((view) => view.hasMeasures || view.hasJudgements || view.tables.length > 0 || view.figures.length > 0);
+    .filter((view) => view.hasMeasures || view.hasJudgements || view.tables.length > 0 || view.hasPieces);
 }
 
 function sectionView(context: Context, section: Section | "other"): SectionView {
@@ -37,8 +40,12 @@ function sectionView(context: Context, section: Section | "other"): SectionView 
     (entry): entry is Remark =>
       entry.kind === "remark" && entry.severity !== "record" && entry.affects.some((id) => ids.has(id)),
   );
-  const marks = new Map(remarks.map((remark, i) => [remark.id, String.fromCharCode(97 + (i % 26))]));
-  const measures = own.flatMap((entry) => measureRow(context, entry, remarks, marks));
+  const notes = openNotes();
+  const placed = own.filter((entry) => entry.kind === "quantity" && normText(context, entry) !== "").length;
+  const inColumn = placed > own.filter((entry) => entry.kind === "quantity").length / FEW;
+  const measures = own.flatMap((entry) => measureRow(context, entry, remarks, notes, inColumn));
+  // A remark on a table or a judgement has no row to stand beside.
+  for (const remark of remarks) notes.mark(noteOf(context, remark));
   const judgements = judgementsOf(context, own);
   const drawn = [...context.drawn.values()];
   const figures = drawn
@@ -48,32 +55,36 @@ function sectionView(context: Context, section: Section | "other"): SectionView 
   const strips = drawn.filter(
     (f) => f.view.id.startsWith("figure-norm-") && f.measure !== undefined && ids.has(f.measure),
   );
+  const tables = own.flatMap((entry) => (entry.kind === "table" && !isData(entry) ? [entryTable(context, entry)] : []));
   return {
     id: `section-${section.replaceAll("_", "-")}`,
     title: speech.say(`sections.${section}`),
     hasMeasures: measures.length > 0,
     measures,
+    hasErrors: measures.some((row) => row.error !== ""),
     hasNorms: measures.some((row) => row.norm !== ""),
+    span: 2 + Number(measures.some((row) => row.error !== "")) + Number(measures.some((row) => row.norm !== "")),
     hasJudgements: judgements.length > 0,
     judgements,
     hasStrips: strips.length > 0,
     strips: strips.map((figure): FigureView => figure.view),
+    hasPieces: figures.length > panels.length || tables.some((table) => table.half),
     figures: figures.filter((figure) => figure.size !== "panel"),
     hasPanels: panels.length > 0,
     panelsTitle: speech.say("report.panels", { count: panels.length }),
     panels,
-    tables: own.flatMap((entry) => (entry.kind === "table" && !isData(entry) ? [entryTable(context, entry)] : [])),
-    hasNotes: remarks.length > 0,
-    notes: remarks.map(
-      (remark): NoteView => ({
-        mark: marks.get(remark.id) ?? "",
-        title: remarkTitle(context, remark),
-        text: sentence(remark.because),
-        weakens: remark.severity !== "record",
-      }),
-    ),
+    small: tables.filter((table) => table.half),
+    tables: tables.filter((table) => !table.half),
+    hasNotes: notes.list().length > 0,
+    notes: notes.list(),
   };
 }
+
+const noteOf = (context: Context, remark: Remark) => ({
+  title: remarkTitle(context, remark),
+  text: sentence(remark.because),
+  weakens: remark.severity !== "record",
+});
 
 export const judgementsOf = (context: Context, entries: readonly Entry[]): JudgementView[] =>
   entries.flatMap((entry) =>
@@ -99,14 +110,23 @@ function measureRow(
   context: Context,
   entry: Entry,
   remarks: readonly Remark[],
-  marks: ReadonlyMap<string, string>,
+  notes: Notes,
+  inColumn: boolean,
 ): MeasureRow[] {
   const { speech } = context;
-  const mark = remarks
-    .filter((remark) => remark.affects.includes(entry.id))
-    .map((remark) => marks.get(remark.id))
-    .join(" ");
-  const blank = { error: "", norm: "", mark, hasMark: mark !== "", note: "", hasNote: false, because: "" };
+  if (entry.kind !== "not given" && entry.kind !== "quantity") return [];
+  const norm = entry.kind === "quantity" ? normText(context, entry) : "";
+  const said =
+    entry.kind === "quantity"
+      ? [entry.note ?? "", inColumn ? "" : norm, ...normNotes(context, entry)].filter((text) => text !== "")
+      : [];
+  const mark = [
+    ...remarks.filter((remark) => remark.affects.includes(entry.id)).map((remark) => noteOf(context, remark)),
+    ...said.map((text) => ({ text: sentence(text) })),
+  ]
+    .map((note) => notes.mark(note))
+    .join("\u2009");
+  const blank = { error: "", norm: "", mark, hasMark: mark !== "", because: "" };
   if (entry.kind === "not given")
     return [
       {
@@ -118,9 +138,7 @@ function measureRow(
         because: speech.say("report.not_given_because", { because: entry.because }),
       },
     ];
-  if (entry.kind !== "quantity") return [];
   const { error } = entry;
-  const notes = [...(entry.note === undefined ? [] : [entry.note]), ...normNotes(context, entry)];
   const n = (value: number, more = 0) => speech.number(value, entry.decimals + more);
   const errorText =
     error?.low !== undefined && error.high !== undefined
@@ -136,9 +154,7 @@ function measureRow(
       unit: unitText(context, entry.unit),
       hasValue: true,
       error: errorText,
-      norm: normText(context, entry),
-      note: notes.map(sentence).join(" "),
-      hasNote: notes.length > 0,
+      norm: inColumn ? norm : "",
     },
   ];
 }

@@ -1,9 +1,14 @@
-/** Methods and sources, from the metadata of the formulas, rules and tables that this visit used and of no others. */
+/**
+ * Methods and sources, from the metadata of the formulas, rules and tables that this visit used and of no others. A work
+ * that serves several methods is printed once, and each method names its number and the place in it.
+ */
 import type { Source } from "../../kernel/formula.js";
-import type { Context } from "./context.js";
-import type { SourceView } from "./types.js";
+import { type Context, nameOf, opening } from "./context.js";
+import type { MethodView, SourcesView } from "./types.js";
 
-export function sources(context: Context): SourceView[] {
+type Cited = Omit<Source, "verified"> & { readonly verified: string };
+
+export function sources(context: Context): SourcesView {
   const { formulas, rules, tables, results } = context;
   const used = new Set<string>();
   for (const entry of results.entries) {
@@ -11,58 +16,69 @@ export function sources(context: Context): SourceView[] {
     if ("rule" in entry && entry.rule !== undefined) used.add(idOf(entry.rule));
     if (entry.kind === "quantity") for (const norm of entry.norms ?? []) used.add(norm.table);
   }
-  return [
-    ...formulas
-      .filter((formula) => used.has(formula.id))
-      .map((formula) =>
-        view(
-          context,
-          `${formula.title} (${formula.id} r${formula.revision})`,
-          formula.equation,
-          formula.caveat ?? "",
-          formula.source,
-        ),
-      ),
-    ...rules
-      .filter((rule) => used.has(rule.id))
-      .map((rule) => view(context, `${rule.title} (${rule.id} r${rule.revision})`, "", "", rule.source)),
-    ...tables
-      .filter((table) => used.has(table.id))
-      .map((table) =>
-        view(context, `${table.measure} (${table.id})`, "", "", {
-          ...table.source,
-          where: table.source.where ?? "",
-          journal: table.source.journal ?? "",
-          doi: table.source.doi ?? "",
-          verified: table.verified,
-        }),
-      ),
-  ];
-}
-
-const idOf = (named: string): string => named.split(" ")[0] ?? named;
-
-type Cited = Omit<Source, "verified"> & { readonly verified: string };
-function view({ speech }: Context, title: string, equation: string, caveat: string, source: Cited): SourceView {
-  const parts = [
-    source.verified === "common practice" ? speech.say("sources.common_practice") : "",
-    source.verified === "own" ? speech.say("sources.own") : "",
-    [source.authors, source.year === null ? "" : `(${source.year})`].filter(Boolean).join(" "),
-    source.title,
-    source.journal ?? "",
-    source.where,
-    source.doi ? `doi:${source.doi}` : "",
-  ];
-  return {
+  const works = new Map<string, number>();
+  const method = (title: string, id: string, equation: string, caveat: string, source: Cited): MethodView => ({
     title,
+    id,
     equation,
     hasEquation: equation !== "",
     caveat,
     hasCaveat: caveat !== "",
-    reference: `${parts
-      .filter((part) => part !== "")
-      .map((part) => part.replace(/\.$/, ""))
-      .join(". ")}.`,
-    memory: source.verified === "memory",
-  };
+    reference: referenceTo(context, source, works),
+  });
+  const methods = [
+    ...formulas
+      .filter((one) => used.has(one.id))
+      .map((one) => method(one.title, `${one.id} r${one.revision}`, one.equation, one.caveat ?? "", one.source)),
+    ...rules
+      .filter((one) => used.has(one.id))
+      .map((one) => method(one.title, `${one.id} r${one.revision}`, "", "", one.source)),
+    ...tables
+      .filter((one) => used.has(one.id))
+      .map((one) => {
+        const { journal, doi, where } = one.source;
+        const source = { ...one.source, where: where ?? "", journal: journal ?? "", doi: doi ?? "" };
+        return method(opening(measured(context, one.measure)), one.id, "", "", { ...source, verified: one.verified });
+      }),
+  ];
+  return { methods, works: [...works.keys()].map((text) => ({ text })) };
+}
+
+const measured = (context: Context, ids: string): string =>
+  context.speech.list([...new Set(ids.split(" "))].map((id) => nameOf(context, id)));
+
+const idOf = (named: string): string => named.split(" ")[0] ?? named;
+
+/** "[3] Table 2", or in words where nothing is published; a source from memory says so. */
+function referenceTo({ speech }: Context, source: Cited, works: Map<string, number>): string {
+  if (source.verified === "common practice" || source.verified === "own") {
+    const kind = speech.say(source.verified === "own" ? "sources.own" : "sources.common_practice");
+    return joined([kind, source.where]);
+  }
+  const work = joined([
+    [source.authors, source.year === null ? "" : `(${source.year})`].filter(Boolean).join(" "),
+    source.title,
+    source.journal ?? "",
+    source.doi ? `doi:${source.doi}` : "",
+  ]);
+  const number = works.get(work) ?? works.size + 1;
+  works.set(work, number);
+  const memory = source.verified === "memory" ? ` ${speech.say("report.memory")}` : "";
+  return `[${number}]${source.where === "" ? "" : ` ${joined([source.where])}`}${memory}`;
+}
+
+const joined = (parts: readonly string[]): string =>
+  `${parts
+    .filter((part) => part !== "")
+    .map((part) => part.replace(/\.$/, ""))
+    .join(". ")}.`;
+
+/** A table of reference values as a reader knows it: "Kaminsky and others 2015", or its id where it has no authors. */
+export function shortCitation({ tables, speech }: Context, id: string): string {
+  const source = tables.find((table) => table.id === id)?.source;
+  if (source === undefined || source.authors === "") return id;
+  const authors = source.authors.split(/[,;]\s*/).filter((author) => author !== "");
+  const first = (authors[0] ?? "").replace(/\s+[A-Z]{1,3}$/, "");
+  const year = source.year === null ? "" : ` ${source.year}`;
+  return `${authors.length > 1 ? speech.say("sources.and_others", { first }) : first}${year}`;
 }

@@ -5,6 +5,7 @@
 export interface NoteView {
   readonly mark: string;
   readonly title: string;
+  readonly hasTitle: boolean;
   readonly text: string;
   readonly weakens: boolean;
 }
@@ -18,8 +19,6 @@ export interface MeasureRow {
   readonly norm: string;
   readonly mark: string;
   readonly hasMark: boolean;
-  readonly note: string;
-  readonly hasNote: boolean;
 }
 export interface JudgementView {
   readonly label: string;
@@ -30,7 +29,12 @@ export interface TableView {
   readonly id: string;
   readonly caption: string;
   readonly hasCaption: boolean;
-  readonly columns: readonly { readonly title: string; readonly unit: string; readonly number: boolean }[];
+  readonly columns: readonly {
+    readonly title: string;
+    readonly unit: string;
+    readonly hasUnit: boolean;
+    readonly number: boolean;
+  }[];
   readonly rows: readonly {
     readonly head: string;
     readonly headNumber: boolean;
@@ -43,6 +47,8 @@ export interface TableView {
   readonly crowded: boolean;
   /** Few enough rows to be kept on one page. */
   readonly short: boolean;
+  /** Narrow enough for half of the page. */
+  readonly half: boolean;
 }
 export interface FigureView {
   readonly id: string;
@@ -61,7 +67,10 @@ export interface SectionView {
   readonly title: string;
   readonly hasMeasures: boolean;
   readonly measures: readonly MeasureRow[];
+  readonly hasErrors: boolean;
   readonly hasNorms: boolean;
+  /** Columns a sentence takes that stands in place of a value. */
+  readonly span: number;
   readonly hasJudgements: boolean;
   readonly judgements: readonly JudgementView[];
   readonly hasStrips: boolean;
@@ -70,6 +79,9 @@ export interface SectionView {
   readonly hasPanels: boolean;
   readonly panelsTitle: string;
   readonly panels: readonly FigureView[];
+  /** Figures and tables of half the page's width, then those that need all of it. */
+  readonly hasPieces: boolean;
+  readonly small: readonly TableView[];
   readonly tables: readonly TableView[];
   readonly hasNotes: boolean;
   readonly notes: readonly NoteView[];
@@ -96,14 +108,19 @@ export interface KeyMeasure {
   readonly hasFigure: boolean;
   readonly figure: FigureView;
 }
-export interface SourceView {
+export interface MethodView {
   readonly title: string;
+  readonly id: string;
   readonly equation: string;
   readonly hasEquation: boolean;
   readonly caveat: string;
   readonly hasCaveat: boolean;
+  /** The number of the work and the place in it. */
   readonly reference: string;
-  readonly memory: boolean;
+}
+export interface SourcesView {
+  readonly methods: readonly MethodView[];
+  readonly works: readonly { readonly text: string }[];
 }
 export interface Frame {
   readonly language: string;
@@ -128,9 +145,10 @@ export interface PractitionerView extends Frame {
   readonly changes: ChangesView;
   readonly hasMissing: boolean;
   readonly missing: readonly Fact[];
-  readonly sources: readonly SourceView[];
+  readonly sources: SourcesView;
   readonly hasSources: boolean;
-  readonly data: readonly TableView[];
+  readonly dataSmall: readonly TableView[];
+  readonly dataWide: readonly TableView[];
   readonly hasData: boolean;
 }
 export interface RemarkView {
@@ -143,20 +161,22 @@ export interface RemarkView {
 }
 export interface ChangeRow {
   readonly label: string;
-  readonly since: string;
   readonly before: string;
   readonly now: string;
   readonly change: string;
   readonly interval: string;
+  /** The change over the noise of two tests, as a drawing of this program. */
+  readonly bar: string;
+  readonly hasBar: boolean;
   readonly unit: string;
   readonly verdict: string;
   /** Number of the error's origin below the table. */
   readonly mark: string;
   readonly hasMark: boolean;
-  readonly note: string;
-  readonly hasNote: boolean;
 }
 export interface ChangesView {
+  readonly hasTold: boolean;
+  readonly told: readonly Fact[];
   readonly hasJudgements: boolean;
   readonly judgements: readonly JudgementView[];
   readonly figures: readonly FigureView[];
