@@ -51,7 +51,7 @@ export function plan(
   const goal = goalOf(visit);
   const told = goal ?? visit.client.goals?.[0];
   writeAltitudeNotes(book, told?.altitude_m ?? profile?.altitude_m);
-  writeShortfall(book, results, told?.targets ?? [], profile);
+  writeShortfall(book, results, told?.targets ?? [], profile, profile ? undefined : asked.profile);
   writeSheets(book, visit);
   const done = writeDone(book, results, previous, visit.trainingLog);
   const permit = permitOf(results, visit);
@@ -63,11 +63,6 @@ export function plan(
     book.judge("programme_state", "not printed", `No plan is made: ${because}`);
     return book.entries();
   }
-  if (asked.profile !== undefined && profile === undefined && book.entry("demand_shortfall") === undefined)
-    book.withhold(
-      "demand_shortfall",
-      `there is no event profile ${asked.profile}: ${profiles.map((one) => one.id).join(", ")}`,
-    );
   const intensities = intensitiesOf(results, visit);
   const start = startOf(results, previous, done);
   const settings = settingsOf(visit, asked, goal, profile, start?.minutes);
@@ -87,7 +82,7 @@ export function plan(
   const weeks = layOut(settings, (asked.weeks ?? []).filter(forVisit), (week) => minutesIn(sessionsOf(week)));
   const laid: LaidWeek[] = weeks.map((week) => ({ week, sessions: sessionsOf(week) }));
   writeVigorous(book, permit, noIntervals);
-  writeDomains(book, results, intensities);
+  writeDomains(book, results, intensities, settings.modes);
   writeEquivalents(book, results, intensities, asked.walk, TERRAIN[asked.walk?.terrain ?? "road"]);
   writeWeeks(book, laid, settings);
   writeSessions(book, laid, intensities);

@@ -59,6 +59,21 @@ const SPREAD: readonly (readonly number[])[] = [
   [0, 1, 2, 3, 4, 5, 6],
 ];
 
+/** A start below this is no training week to build on; a convention. */
+const LEAST_START_MIN = 60;
+
+function startSource(start: number | undefined, before: number | undefined, atMost: number): string {
+  const source =
+    before !== undefined
+      ? "done or planned before this visit"
+      : start === undefined
+        ? "convention, by usual activity"
+        : "client.yaml plan";
+  if (start !== undefined && start < LEAST_START_MIN)
+    return `${source}: ${start} min, raised to ${LEAST_START_MIN} min by convention`;
+  return start !== undefined && start > atMost ? `${source}: ${start} min, more than the client now has` : source;
+}
+
 /** The plan's keys as they hold at a date: the first words, and every later change up to it. */
 export function weekAt(plan: Plan, date: string): Week {
   const changes = [...(plan.adjusted ?? [])]
@@ -95,18 +110,29 @@ export function settingsOf(
     Math.max(150, Math.round((start ?? convention) * 1.5)),
     String,
   );
-  const minutesNow = Math.min(say("Minutes a week to start from", start, convention, String), minutesAtMost);
-  if (minutesBefore !== undefined)
-    from[from.length - 1] = [
-      "Minutes a week to start from",
-      String(minutesBefore),
-      "done or planned before this visit",
-    ];
+  const minutesNow = Math.min(Math.max(LEAST_START_MIN, start ?? convention), minutesAtMost);
+  from.push(["Minutes a week to start from", String(minutesNow), startSource(start, minutesBefore, minutesAtMost)]);
   const given = week.training_days?.map((name) => WEEKDAYS.indexOf(name)).sort((a, b) => a - b);
   const days = given !== undefined && given.length === daysPerWeek ? given : (SPREAD[daysPerWeek] as readonly number[]);
+  from.push([
+    "Weekdays",
+    days.map((day) => WEEKDAYS[day]).join(", "),
+    given === undefined
+      ? "convention"
+      : given === days
+        ? "client.yaml plan"
+        : `convention: client.yaml names ${given.length} days, and ${daysPerWeek} a week`,
+  ]);
   const longDay = week.long_day === undefined ? (days.at(-1) as number) : WEEKDAYS.indexOf(week.long_day);
   const injuries = (week.injuries ?? []).filter((one) => (one.until ?? "9999") > visit.session.date);
   const goalDate = goal.arrival ?? (goal.date as string);
+  for (const one of injuries)
+    from.push([
+      `Because of ${one.area}`,
+      `no ${one.avoid.join(", no ")}`,
+      `client.yaml plan${one.until ? `, until ${one.until}` : ""}`,
+    ]);
+  for (const limit of plan.limits ?? []) from.push(["To keep in mind", limit, "client.yaml plan; not reckoned with"]);
   return {
     visitDate: visit.session.date,
     goalDate,

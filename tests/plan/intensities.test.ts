@@ -149,6 +149,16 @@ describe("drugs that slow the heart", () => {
   });
 });
 
+describe("a test of another kind", () => {
+  it("is said to be one where the client trains otherwise", () => {
+    const because = (mode: string, modes: string[]) =>
+      basis(made(THRESHOLDS, {}, { conditions: { mode } }, { modes })).because;
+    expect(because("cycle", ["row", "cycle"])).toContain("in other kinds of training (row)");
+    expect(because("treadmill", ["walk", "run"])).not.toContain("other kinds");
+    expect(because("rowing", ["row"])).not.toContain("other kinds");
+  });
+});
+
 describe("grade and load", () => {
   it("turn the upper limit of easy into walking speeds", () => {
     const out = made(

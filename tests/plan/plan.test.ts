@@ -213,6 +213,45 @@ describe("the practitioner's hand", () => {
   });
 });
 
+describe("before a test and before the goal", () => {
+  it.each([2, 3, 4, 5, 6, 7])(
+    "nothing hard or carried stands on the last two days (%i days a week)",
+    (days_per_week) => {
+      for (let shift = 0; shift < 7; shift++) {
+        const day = (date: string) => new Date(Date.parse(date) + shift * 86_400_000).toISOString().slice(0, 10);
+        const [test, goal] = [day("2026-03-11"), day("2026-03-22")];
+        const out = planFor(
+          resultsOf([PROCEED, ...THRESHOLDS]),
+          visitFor({
+            goals: [{ ...GOAL, date: goal }],
+            plan: { ...PLAN, days_per_week, retests: [test], profile: "multi-day-hut-walk" },
+          }),
+        );
+        for (const row of rowsOf(out, "programme_sessions")) {
+          const near = [test, goal].some((one) => {
+            const days = (Date.parse(one) - Date.parse(String(row.date))) / 86_400_000;
+            return days > 0 && days <= 2;
+          });
+          if (near) expect(["easy", "strength"]).toContain(row.kind);
+        }
+      }
+    },
+  );
+
+  it("the week of the third day before a test is an easier one", () => {
+    const out = planFor(
+      resultsOf([PROCEED, ...THRESHOLDS]),
+      visitFor({ plan: { ...PLAN, retests: ["2026-04-27", "2026-06-19"] } }), // a Monday and a Friday
+    );
+    const easier = rowsOf(out, "programme_weeks").filter((week) => week.easier === "easier");
+    expect(easier.map((week) => week.monday)).toEqual(expect.arrayContaining(["2026-04-20", "2026-06-15"]));
+    // Never two easier weeks side by side.
+    const numbers = easier.map((week) => number(week, "week"));
+    for (let i = 1; i < numbers.length; i++)
+      expect((numbers[i] as number) - (numbers[i - 1] as number)).toBeGreaterThan(1);
+  });
+});
+
 describe("injuries, equipment and limits", () => {
   it("keep running, carrying and hard intervals out", () => {
     const plan: Plan = {
@@ -367,6 +406,46 @@ describe("what the goal asks for", () => {
     expect(table([{ kind: "not given", id: "vo2_peak_per_mass", because: "the analyser drifted" }])?.standing).toBe(
       "not given: the analyser drifted",
     );
+  });
+});
+
+describe("the rules of a plan", () => {
+  const rules = (plan: Plan, client = {}) =>
+    rowsOf(planFor(resultsOf([PROCEED, ...THRESHOLDS]), visitFor({ plan, client })), "programme_rules");
+  const of = (rows: ReturnType<typeof rules>, rule: string) => rows.find((row) => row.rule === rule);
+
+  it("name what the client said and what is a convention", () => {
+    const said = rules({
+      ...PLAN,
+      limits: ["night shifts"],
+      injuries: [{ area: "left knee", avoid: ["running"], until: "2026-06-01" }],
+    });
+    expect(of(said, "Training days a week")).toMatchObject({ value: "4", source: "client.yaml plan" });
+    expect(of(said, "To keep in mind")?.value).toBe("night shifts");
+    expect(of(said, "Because of left knee")).toMatchObject({ value: "no running" });
+    const bare = rules({}, { activity: "inactive" });
+    expect(of(bare, "Training days a week")).toMatchObject({ value: "3", source: "convention" });
+    expect(of(bare, "Minutes a week to start from")).toMatchObject({
+      value: "60",
+      source: "convention, by usual activity",
+    });
+  });
+
+  it("say where a start was raised, and where the named days do not fit their number", () => {
+    const low = of(rules({ ...PLAN, hours_now: 0.5 }), "Minutes a week to start from");
+    expect(low).toMatchObject({ value: "60" });
+    expect(low?.source).toContain("30 min, raised");
+    const days = of(rules({ ...PLAN, days_per_week: 3, training_days: ["monday", "friday"] }), "Weekdays");
+    expect(days).toMatchObject({ value: "tuesday, thursday, saturday" });
+    expect(days?.source).toContain("names 2 days");
+  });
+
+  it("say that a profile is not known", () => {
+    const out = planFor(resultsOf([PROCEED]), visitFor({ plan: { ...PLAN, profile: "no-such-profile" } }));
+    expect(out.find((e) => e.id === "demand_shortfall")).toMatchObject({
+      kind: "not given",
+      because: "there is no event profile no-such-profile",
+    });
   });
 });
 

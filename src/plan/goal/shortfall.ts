@@ -19,6 +19,8 @@ export function writeShortfall(
   results: Results,
   targets: readonly Target[],
   profile: EventProfile | undefined,
+  /** An id that client.yaml names and nobody knows. */
+  unknown?: string,
 ): void {
   const asked: Asked[] = [
     ...targets.map((target) => ({ ...target, from: target.from ?? "client.yaml goals.targets" })),
@@ -28,7 +30,11 @@ export function writeShortfall(
     const row = rowOf(one, results);
     return row ? [row] : [];
   });
-  if (rows.length === 0) return;
+  const missing = unknown === undefined ? "" : `There is no event profile ${unknown}, so nothing is held against it. `;
+  if (rows.length === 0) {
+    if (missing !== "") book.withhold("demand_shortfall", `there is no event profile ${unknown}`);
+    return;
+  }
   book.table(
     "demand_shortfall",
     [
@@ -44,7 +50,7 @@ export function writeShortfall(
     rows,
     { id: "demand-shortfall", revision: 1 },
     profile ? [{ name: "profile", value: profile.id, unit: "" }] : [],
-    `${profile ? `${profile.title}. ${profile.notes} ` : ""}A limit without a published source is marked as a convention. To meet the limits does not promise the goal, and to miss one does not exclude it.`,
+    `${missing}${profile ? `${profile.title}. ${profile.notes} ` : ""}A limit without a published source is marked as a convention. To meet the limits does not promise the goal, and to miss one does not exclude it.`,
   );
 }
 

@@ -20,13 +20,37 @@ import * as walking from "./walking-speed-for-uptake.js";
 
 export { heartRateReserve };
 
-export function writeDomains(book: Notebook, results: Results, intensities: Intensities): void {
+/** Kinds of training that a test on an ergometer stands for. */
+const SAME: Readonly<Record<string, readonly string[]>> = {
+  treadmill: ["walk", "run"],
+  cycle: ["cycle"],
+  rowing: ["row"],
+  skiing: ["ski"],
+};
+
+/** Heart rate at a threshold differs between kinds of exercise: said where the training is of another kind than the test. */
+function otherMode(results: Results, modes: readonly string[]): string | undefined {
+  const { mode } = results.conditions;
+  const others = modes.filter((one) => mode !== undefined && !SAME[mode]?.includes(one));
+  return mode === undefined || others.length === 0
+    ? undefined
+    : `The test was made on a ${mode === "cycle" ? "cycle ergometer" : mode}; in other kinds of training (${others.join(", ")}) heart rate and power lie differently, so breathing goes first there.`;
+}
+
+export function writeDomains(
+  book: Notebook,
+  results: Results,
+  intensities: Intensities,
+  modes: readonly string[],
+): void {
   const formula = { "uptake reserve": uptakeInfo, "heart-rate reserve": reserveInfo, "predicted maximum": reserveInfo };
   const info = formula[intensities.basis as keyof typeof formula] ?? separable;
   book.judge(
     "intensity_basis",
     intensities.basis,
-    [intensities.because, intensities.heartRateOff].filter((text) => text !== undefined).join(" "),
+    [intensities.because, intensities.heartRateOff, otherMode(results, modes)]
+      .filter((text) => text !== undefined)
+      .join(" "),
     { rule: `${info.id} r${info.revision}` },
   );
   const columns: Column[] = [

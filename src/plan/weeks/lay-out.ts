@@ -35,8 +35,6 @@ export interface PlanWeek {
 
 /** Shortest time to the goal, in days, for which the last of it is a taper. */
 export const TAPER_FROM_DAYS = 28;
-/** A start below this is no training week to build on; a convention. */
-const LEAST_START_MIN = 60;
 
 /** `minutesOf` gives what a week really holds, sessions set by hand included: the cap looks back on that. */
 export function layOut(
@@ -52,11 +50,11 @@ export function layOut(
   const easier = easierWeeks(loading, settings);
   const proposals = proposedTests(loading, easier, settings);
   const weeks: PlanWeek[] = [];
-  const start = Math.max(LEAST_START_MIN, settings.minutesNow);
+  const start = settings.minutesNow;
   const rising = loading.filter((frame) => !easier.has(frame.number)).length;
   const growth = Math.min(settings.progression, (settings.minutesAtMost / start) ** (1 / Math.max(1, rising - 1)) - 1);
   let hardest = start;
-  let before = Math.min(start, settings.minutesAtMost);
+  let before = start;
   let level = before;
   let risen = false;
   for (const frame of loading) {
