@@ -5,16 +5,16 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "yaml";
-import { drawCharts } from "../charts/charts.js";
 import { formulas } from "../formulas.generated.js";
 import type { Results } from "../kernel/results.js";
 import { speechOf, type WordTree } from "../kernel/speech.js";
 import type { Visit } from "../kernel/visit.js";
-import type { Reference } from "../pipeline.js";
+import { present } from "../pipeline.js";
+import type { Reference } from "../pipeline-parts.js";
 import type { PdfFacts } from "../report/pdf.js";
-import { openReporter, type ReportAssets } from "../report/render.js";
+import { type Edition, openReporter, type ReportAssets } from "../report/render.js";
 import type { CitedTable } from "../report/view/context.js";
-import type { Page, Press } from "./editions.js";
+import type { Press } from "./editions.js";
 import { LARGEST_FILE, readFile, Unreadable } from "./files.js";
 import { PROGRAM } from "./freshness.js";
 import type { Practice } from "./practice.js";
@@ -28,28 +28,22 @@ export function openPress(practice: Practice, reference: Reference, remember = f
   return {
     async render(visit, results, earlier, digest, editions) {
       const language = visit.laboratory.language ?? "en";
-      const speech = speechOf(wordsOf(language));
-      const figures = drawCharts({ results, earlier, series: visit.series, speech });
-      const logo = logoOf(practice, visit.laboratory.logo);
-      const pages: Page[] = [];
-      for (const edition of editions) {
-        const html = await reporter.renderReport({
-          results,
-          earlier,
-          figures,
-          client: visit.client,
-          laboratory: visit.laboratory,
-          formulas,
-          rules: reference.rules,
-          tables,
-          words: wordsOf(language),
-          digest,
-          edition,
-          logo,
-        });
-        pages.push({ edition, html, facts: factsOf(html, visit, results, digest, language) });
-      }
-      return pages;
+      const words = wordsOf(language);
+      const manner = {
+        reporter,
+        words,
+        speech: speechOf(words),
+        formulas,
+        rules: reference.rules,
+        tables,
+        logo: logoOf(practice, visit.laboratory.logo),
+      };
+      const pages = await present({ visit, results, earlier, digest }, manner, editions);
+      return pages.map((html, i) => ({
+        edition: editions[i] as Edition,
+        html,
+        facts: factsOf(html, visit, results, digest, language),
+      }));
     },
   };
 }

@@ -9,7 +9,7 @@ import type { EventProfile } from "../kernel/generated/event-profile.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import type { TypicalErrorTable } from "../kernel/generated/typical-error.js";
-import type { Reference } from "../pipeline.js";
+import type { Reference } from "../pipeline-parts.js";
 import { readPairs } from "../read/retests.js";
 import { plainYaml } from "../read/yaml-plain.js";
 import { type Checker, openChecker, type Schemas } from "../validate/checker.js";

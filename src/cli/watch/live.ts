@@ -5,7 +5,8 @@
 import type { Diagnostic } from "../../kernel/diagnostic.js";
 import type { Document } from "../../kernel/document.js";
 import type { Results } from "../../kernel/results.js";
-import { compute, type Outcome, type Reference } from "../../pipeline.js";
+import { compute } from "../../pipeline.js";
+import type { Outcome, Reference } from "../../pipeline-parts.js";
 import type { Edition } from "../../report/render.js";
 import { writeResults } from "../../results/write.js";
 import { inputsOf } from "../build-client.js";
