@@ -5,6 +5,7 @@ import { archiveClient, archiveName } from "../archive.js";
 import { RESULTS } from "../build-client.js";
 import { Unreadable, writeAtomically } from "../files.js";
 import { type ClientFolder, findPractice, openPractice, type Practice } from "../practice.js";
+import { sweepFolder } from "../sweep.js";
 import { type Verb, WrongUse } from "../verb.js";
 
 const HELP = `waymark archive CLIENT …  one ZIP a client: sessions, series, results, reports, schemas, digests
@@ -31,6 +32,7 @@ export const verb: Verb = {
     const practice = openPractice(findPractice(io.cwd));
     const to = resolve(io.cwd, typeof flags.to === "string" ? flags.to : ".");
     if (!existsSync(to)) throw new Unreadable(to, "does not exist", "Make the folder first.");
+    sweepFolder(to, ".");
     for (const id of words) {
       const client = clientOf(practice, id);
       if (flags.anonymous) {

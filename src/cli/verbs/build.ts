@@ -6,15 +6,23 @@ import { EDITIONS } from "../editions.js";
 import { lockPractice } from "../lock.js";
 import { findPractice, openPractice, select } from "../practice.js";
 import { openProgress } from "../progress.js";
+import { inShard, readShard } from "../shard.js";
+import { changedSince } from "../since.js";
+import { openStop } from "../stop.js";
+import { sweepPractice } from "../sweep.js";
 import { type Verb, WrongUse } from "../verb.js";
 
 const HELP = `waymark build [PATH …]  write results.yaml and the reports of visits that changed
 
   PATH            a practice, a client folder or a visit folder; without one, the practice you stand in
   --edition NAME  practitioner, client or referral; may be given more than once; without it, all three
+  --since REV     only visits that a change since this Git revision can touch, uncommitted changes among them
   --no-pdf        write HTML only (a PDF needs a Chromium; HTML never does)
   --no-report     write results.yaml only, and no pages
   --no-index      leave out the pages of practice and clients (index.html, clients/…/index.html)
+  --shard I/N     only the I-th of N shares of the clients, dealt out by a digest of their ids: the same on every
+                  machine, disjoint, and together all. Several machines build one share each; copying the visits'
+                  folders together gives what one machine would have written (the pages of the practice aside)
   --no-cache      build every chosen visit, changed or not; the files come out the same
 
 A client whose files hold an error gets nothing written; the others are built. Exit code 1 then.
@@ -24,35 +32,50 @@ export const verb: Verb = {
   help: HELP,
   options: {
     edition: { type: "string", multiple: true },
+    since: { type: "string" },
     "no-pdf": { type: "boolean" },
     "no-report": { type: "boolean" },
     "no-index": { type: "boolean" },
     "no-cache": { type: "boolean" },
+    shard: { type: "string" },
   },
   async run(words, flags, io) {
     const practice = openPractice(findPractice(words[0] ?? io.cwd));
-    const chosen = select(practice, words, io.cwd);
+    const shard = typeof flags.shard === "string" ? readShard(flags.shard) : undefined;
+    const asked = select(practice, words, io.cwd);
+    const since = typeof flags.since === "string" ? changedSince(practice, flags.since) : undefined;
+    const selected = since === undefined ? asked : new Set([...asked].filter((path) => since.has(path)));
+    const chosen =
+      shard === undefined ? selected : new Set([...selected].filter((path) => inShard(clientOf(path), shard)));
     const editions = flags["no-report"] ? [] : editionsOf(flags.edition);
     const release = lockPractice(practice.root);
+    const stop = openStop(io, release);
     try {
-      const { problems, built, fresh } = await buildPractice(
+      sweepPractice(practice);
+      const { problems, built, fresh, failures } = await buildPractice(
         practice,
-        { chosen, editions, pdf: flags["no-pdf"] !== true, useCache: flags["no-cache"] !== true },
+        { chosen, editions, pdf: flags["no-pdf"] !== true, useCache: flags["no-cache"] !== true, stopping: stop.asked },
         (total) => openProgress(total, io, () => performance.now()),
       );
       if (problems.length > 0)
         io.say(`${drawDiagnostics(problems, sourceText(practice))}\n\n${drawSummary(problems)}\n`);
+      for (const failure of failures) io.say(`waymark: ${failure}\n`);
       const pages =
-        editions.length === 0 || flags["no-index"]
+        editions.length === 0 || flags["no-index"] || shard !== undefined || stop.asked() || failures.length > 0
           ? []
           : await (await import("../overview.js")).writeOverview(practice, built, flags["no-cache"] === true);
       io.out(summary(built, chosen.size, fresh, pages));
-      return problems.some((problem) => problem.severity === "error") ? 1 : 0;
+      if (stop.asked()) return stop.code();
+      return failures.length > 0 || problems.some((problem) => problem.severity === "error") ? 1 : 0;
     } finally {
+      stop.close();
       release();
     }
   },
 };
+
+/** "clients/c-017/2026-03-02-baseline": the folder of a client bears its id. */
+const clientOf = (visit: string): string => visit.split("/")[1] ?? "";
 
 function editionsOf(asked: unknown) {
   const names = (asked as string[] | undefined) ?? EDITIONS;

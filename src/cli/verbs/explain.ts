@@ -2,6 +2,7 @@ import { formulas } from "../../formulas.generated.js";
 import { nearest } from "../../kernel/near.js";
 import { recorded } from "../build-client.js";
 import { chainOf, chainText } from "../chain.js";
+import { chainPage } from "../chain-page.js";
 import { Unreadable } from "../files.js";
 import { findPractice, openPractice, select } from "../practice.js";
 import { type Verb, WrongUse } from "../verb.js";
@@ -11,6 +12,7 @@ const HELP = `waymark explain VISIT MEASURE  follow one number back to its input
   VISIT     a visit folder, or c-017/2026-03-02-baseline
   MEASURE   an id of results.yaml, such as vo2_peak_per_mass
   --json    the chain as data
+  --html    the chain as a page of its own
 
 Prints value, formula with equation and source, inputs down to the keys of the session file, error,
 reference tables and remarks. Reads results.yaml: build first.
@@ -18,7 +20,7 @@ reference tables and remarks. Reads results.yaml: build first.
 
 export const verb: Verb = {
   help: HELP,
-  options: { json: { type: "boolean" } },
+  options: { json: { type: "boolean" }, html: { type: "boolean" } },
   async run(words, flags, io) {
     const [path, measure, ...rest] = words;
     if (path === undefined || measure === undefined || rest.length > 0)
@@ -41,6 +43,10 @@ export const verb: Verb = {
         `has no entry ${measure}`,
         near ? `Did you mean ${near}?` : "The file lists them.",
       );
+    }
+    if (flags.html) {
+      io.out(chainPage(link, visit.path));
+      return 0;
     }
     io.out(flags.json ? `${JSON.stringify(link, null, 2)}\n` : `${chainText(link)}\n`);
     return 0;
