@@ -1,14 +1,18 @@
 import { randomBytes } from "node:crypto";
 import { existsSync } from "node:fs";
 import { join, resolve } from "node:path";
+import type { RetestSet } from "../../compare/known.js";
 import { archiveClient, archiveName } from "../archive.js";
 import { RESULTS } from "../build-client.js";
+import { readDocument } from "../check-practice.js";
 import { Unreadable, writeAtomically } from "../files.js";
 import { type ClientFolder, findPractice, openPractice, type Practice } from "../practice.js";
+import { openReference } from "../reference.js";
+import { repeatedClients } from "../reliability-visits.js";
 import { sweepFolder } from "../sweep.js";
 import { type Verb, WrongUse } from "../verb.js";
 
-const HELP = `waymark archive CLIENT …  one ZIP a client: sessions, series, results, reports, schemas, digests
+const HELP = `waymark archive CLIENT …  one ZIP a client: sessions, series, results, reports, schemas, methods, digests
 
   CLIENT          a client id, such as c-017
   --to DIR        where to write; without it, the folder you stand in
@@ -33,6 +37,7 @@ export const verb: Verb = {
     const to = resolve(io.cwd, typeof flags.to === "string" ? flags.to : ".");
     if (!existsSync(to)) throw new Unreadable(to, "does not exist", "Make the folder first.");
     sweepFolder(to, ".");
+    let repeats: readonly RetestSet[] | undefined;
     for (const id of words) {
       const client = clientOf(practice, id);
       if (flags.anonymous) {
@@ -52,12 +57,20 @@ export const verb: Verb = {
           "Run waymark build first: an archive holds results.",
         );
       const path = join(to, archiveName(client));
-      writeAtomically(path, archiveClient(practice, client));
+      repeats ??= await repeatsOf(practice);
+      writeAtomically(path, archiveClient(practice, client, repeats));
       io.out(`${path}\n`);
     }
     return 0;
   },
 };
+
+/** Pairs out of visits repeated for the laboratory's own error: they are no files, so an archive takes them along. */
+async function repeatsOf(practice: Practice): Promise<readonly RetestSet[]> {
+  if (repeatedClients(practice).length === 0) return [];
+  const lab = readDocument(practice.root, "lab.yaml");
+  return (await openReference(practice, lab)).reference.laboratoryRetests.filter((set) => set.file === undefined);
+}
 
 function clientOf(practice: Practice, id: string): ClientFolder {
   const client = practice.clients.find((c) => c.id === id);
