@@ -55,6 +55,10 @@ export interface FormulaInfo<Args extends readonly unknown[] = never, Out = unkn
 // biome-ignore lint/suspicious/noExplicitAny: a list of formulas with different signatures has no other common type
 export type AnyFormula = FormulaInfo<any[], any>;
 
+/** A refused number in a sentence: four digits say enough of an age of 12.153424657534247 years. */
+const printed = (found: number | string): number | string =>
+  typeof found === "number" && Number.isFinite(found) ? Number(found.toPrecision(4)) : found;
+
 /** Thrown by a formula for an input outside what its source covers. */
 export class OutOfRange extends Error {
   constructor(
@@ -63,7 +67,7 @@ export class OutOfRange extends Error {
     readonly found: number | string,
     readonly expected: string,
   ) {
-    super(`${input} is ${found}, but ${formula} covers ${expected}`);
+    super(`${input} is ${printed(found)}, but the method covers ${expected}`);
     this.name = "OutOfRange";
   }
 }

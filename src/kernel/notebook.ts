@@ -92,7 +92,7 @@ export function openNotebook(): Notebook {
         return value;
       } catch (error) {
         if (!(error instanceof OutOfRange)) throw error;
-        put({ kind: "not given", id, because: refusalOf(error, formula) });
+        put({ kind: "not given", id, because: error.message });
         return undefined;
       }
     },
@@ -116,12 +116,6 @@ export function openNotebook(): Notebook {
     entries: () => [...entries.values()],
   };
 }
-
-/** The refusal in words a reader knows: the title of the formula, not its file name. */
-const refusalOf = (error: OutOfRange, formula: { readonly id: string; readonly title: string }): string =>
-  error.formula === formula.id
-    ? `${error.input} is ${error.found}; “${formula.title}” covers ${error.expected}`
-    : error.message;
 
 function reasonFor(id: string, entry: Entry | undefined): string {
   const title = catalogue[id as MeasureId]?.title ?? id;

@@ -5,7 +5,7 @@ import { compareAtDecimals, toDecimals } from "../../kernel/rounding.js";
 import type { Visit } from "../../kernel/visit.js";
 import { type Effort, effortCriteria, info as signs } from "./effort-criteria.js";
 
-const LOWERING = ["beta blocker", "calcium-channel blocker", "other heart-rate lowering"];
+export const LOWERING: readonly string[] = ["beta blocker", "calcium-channel blocker", "other heart-rate lowering"];
 
 export function writeCriteria(book: Notebook, visit: Visit, rer: number | undefined): void {
   const block = visit.session.incremental;

@@ -115,12 +115,16 @@ export const BIN_COLUMNS: readonly Column[] = [
   ...gases,
   { key: "ve_vo2", title: "VE/VO2", unit: "ratio", decimals: 1 },
   { key: "ve_vco2", title: "VE/VCO2", unit: "ratio", decimals: 1 },
+  { key: "oxygen_pulse_ml", title: "Oxygen pulse", unit: "mL/beat", decimals: 1 },
+  { key: "tidal_volume_l", title: "Tidal volume", unit: "L", decimals: 2 },
   { key: "breathing_frequency_per_min", title: "Breathing frequency", unit: "1/min", decimals: 0 },
   { key: "peto2_mmhg", title: "PETO2", unit: "mmHg", decimals: 1 },
   { key: "petco2_mmhg", title: "PETCO2", unit: "mmHg", decimals: 1 },
   { key: "spo2_pct", title: "SpO2", unit: "%", decimals: 0 },
   { key: "samples", title: "Samples", decimals: 0 },
 ];
+
+const ML_PER_L = 1000;
 
 /**
  * Blocks of 15 s laid from the start of each phase; a last block shorter than half of that joins the one before it,
@@ -140,6 +144,8 @@ export function binRows(test: Prepared, widthS = 15): Cell[][] {
         ...gasCells(of),
         ratio(of.ve, of.vo2),
         ratio(of.ve, of.vco2),
+        ratio(of.vo2 === null ? null : of.vo2 * ML_PER_L, of.heartRate),
+        ratio(of.ve, of.breathingFrequency),
         of.breathingFrequency,
         of.petO2,
         of.petCO2,

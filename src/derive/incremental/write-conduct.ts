@@ -6,10 +6,13 @@ import type { Visit } from "../../kernel/visit.js";
 import { info as sharePercent } from "../arithmetic/share-percent.js";
 import { info as bestWindow } from "./best-window.js";
 import { info as gellish } from "./gellish-2007.js";
+import { LOWERING } from "./maximality.js";
 import { info as nes } from "./nes-2013.js";
 import { bestOf, whyMissing, windowRefs } from "./peak.js";
 import { info as peakLoad } from "./peak-load.js";
+import type { PhaseSpan } from "./phases.js";
 import type { Prepared } from "./prepare.js";
+import { hasValues } from "./samples.js";
 import type { Stages } from "./stages.js";
 import { info as tanaka } from "./tanaka-2001.js";
 import { endUnknown, incrementalSpan } from "./write-tables.js";
@@ -26,7 +29,12 @@ export function writeHeartRate(book: Notebook, visit: Visit, test: Prepared | un
   const block = visit.session.incremental;
   const spans = test?.phases.filter((s) => s.phase === "incremental" || s.phase === "verification") ?? [];
   const found =
-    test === undefined ? [] : spans.map((span) => ({ span, best: bestOf(test, "heartRate", span, HEART_WINDOW_S) }));
+    test === undefined
+      ? []
+      : spans.map((span) => ({
+          span,
+          best: reachesEnd(test, span) ? bestOf(test, "heartRate", span, HEART_WINDOW_S) : undefined,
+        }));
   const [first, second] = found;
   const higher = (second?.best?.mean ?? 0) > (first?.best?.mean ?? 0) ? second : first;
   if (test !== undefined && higher?.best !== undefined) {
@@ -43,7 +51,9 @@ export function writeHeartRate(book: Notebook, visit: Visit, test: Prepared | un
       "heart_rate_peak",
       test === undefined || higher === undefined
         ? "heart rate was not recorded"
-        : whyMissing(test, "heartRate", higher.span.fromS, higher.span.toS),
+        : `${whyMissing(test, "heartRate", higher.span.fromS, higher.span.toS)}${
+            hasValues(test.breaths.heartRate) ? ": the peak may lie in the part that is missing" : ""
+          }`,
     );
   const equation = EQUATIONS[visit.choices.hrmax_equation];
   const age: Ref = { name: "age", value: Math.floor(visit.ageYears), unit: "years" };
@@ -53,7 +63,28 @@ export function writeHeartRate(book: Notebook, visit: Visit, test: Prepared | un
       ? {}
       : { error: { typical: equation.see, from: "standard error of the equation, as published" } }),
   });
-  book.compute("heart_rate_percent_predicted", sharePercent, ["heart_rate_peak", "heart_rate_max_predicted"]);
+  const slowing = visit.client.medication?.find((drug) => LOWERING.includes(drug));
+  book.compute(
+    "heart_rate_percent_predicted",
+    sharePercent,
+    ["heart_rate_peak", "heart_rate_max_predicted"],
+    slowing === undefined
+      ? {}
+      : {
+          note: `The client takes a medicine that slows the heart (${slowing}); the prediction does not allow for it.`,
+        },
+  );
+}
+
+/** A heart rate that was lost before the end hides its peak: half a test's highest value is no peak. */
+function reachesEnd(test: Prepared, span: PhaseSpan): boolean {
+  const { breaths: b, intervalS } = test;
+  for (let i = b.n - 1; i >= 0; i--) {
+    const t = b.time[i] as number;
+    if (b.excluded[i] === 1 || t > span.toS + 1e-9 || Number.isNaN(b.heartRate[i] as number)) continue;
+    return span.toS - t <= Math.max(20, 5 * intervalS);
+  }
+  return false;
 }
 
 /** Peak power, speed and grade: by stages with credit for the last one, in a ramp the load at the end. */

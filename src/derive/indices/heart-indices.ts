@@ -36,7 +36,7 @@ function chronotropicResponse(book: Notebook, visit: Visit): void {
       rest === undefined && "resting",
       predicted === undefined && "predicted maximal",
     ].filter(Boolean);
-    book.withhold(id, `${absent.join(" and ")} heart rate is not given`);
+    book.withhold(id, `${absent.join(" and ")} heart rate ${absent.length === 1 ? "is" : "are"} not given`);
     return;
   }
   const medicine = slowingMedicine(visit);

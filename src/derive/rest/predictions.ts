@@ -75,7 +75,9 @@ export function predictResting(book: Notebook, visit: Visit): void {
 function absence(book: Notebook, prediction: Prediction): string | undefined {
   const words = { body_mass: "body mass", stature: "stature", fat_free_mass: "fat-free mass" } as const;
   const absent = prediction.needs.filter((id) => book.value(id) === undefined);
-  return absent.length === 0 ? undefined : `${absent.map((id) => words[id]).join(" and ")} was not measured`;
+  return absent.length === 0
+    ? undefined
+    : `${absent.map((id) => words[id]).join(" and ")} ${absent.length === 1 ? "was" : "were"} not measured`;
 }
 
 function predictions(visit: Visit) {

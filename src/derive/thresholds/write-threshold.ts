@@ -18,7 +18,10 @@ const COLUMNS: readonly Column[] = [
   { key: "identified", title: "Identified" },
   { key: "because", title: "Why, or why not" },
 ];
-const FROM = "95 % interval: profile of the fits on 15-s means";
+/** Common practice: uptake follows a ramp with a delay of half a minute to a minute. */
+const LAGS =
+  "the load when uptake got there: uptake lags half a minute to a minute behind rising work, so steady work at this load takes up more";
+const fromMeansOf = (seconds: number) => `95 % interval: profile of the fits on ${Math.round(seconds)}-s means`;
 
 export interface Place {
   readonly name: "vt1" | "vt2";
@@ -28,6 +31,10 @@ export interface Place {
   readonly toS: number;
   /** Seconds by which the load is read earlier (choice). */
   readonly lagS: number;
+  /** Work rose without steady stages. */
+  readonly rising: boolean;
+  /** Length of the means that were fitted, s: 15, or the instrument's own where those are longer. */
+  readonly meanS: number;
 }
 
 export function writeThreshold(book: Notebook, place: Place): void {
@@ -36,7 +43,7 @@ export function writeThreshold(book: Notebook, place: Place): void {
   const readings = name === "vt1" ? found.vt1Readings : found.vt2Readings;
   const refs: Ref[] = [
     { name: "incremental_phase", value: `${Math.round(fromS)} to ${Math.round(toS)}`, unit: "s" },
-    { name: "intervals_of_15_s", value: found.points.bins.n, unit: "" },
+    { name: `intervals_of_${Math.round(place.meanS)}_s`, value: found.points.bins.n, unit: "" },
   ];
   if ("because" in verdict) book.withhold(`${name}_vo2`, verdict.because);
   else {
@@ -46,9 +53,9 @@ export function writeThreshold(book: Notebook, place: Place): void {
       verdict.vo2,
       combined,
       [...refs, methods],
-      errorOf(verdict, (v) => v),
+      errorOf(verdict, place.meanS, (v) => v),
     );
-    writeShares(book, name, verdict);
+    writeShares(book, name, verdict, place.meanS);
   }
   writePlace(book, place, verdict);
   book.table(
@@ -61,24 +68,24 @@ export function writeThreshold(book: Notebook, place: Place): void {
   );
 }
 
-const errorOf = (t: Combined, at: (vo2: number) => number): Extra => ({
-  error: { low: at(t.low), high: at(t.high), from: FROM } satisfies MeasurementError,
+const errorOf = (t: Combined, meanS: number, at: (vo2: number) => number): Extra => ({
+  error: { low: at(t.low), high: at(t.high), from: fromMeansOf(meanS) } satisfies MeasurementError,
 });
 
-function writeShares(book: Notebook, name: "vt1" | "vt2", t: Combined): void {
+function writeShares(book: Notebook, name: "vt1" | "vt2", t: Combined, meanS: number): void {
   const mass = book.value("body_mass");
   const peak = book.value("vo2_peak");
   book.compute(
     `${name}_vo2_per_mass`,
     perMass.info,
     [`${name}_vo2`, "body_mass"],
-    mass === undefined ? {} : errorOf(t, (v) => (1000 * v) / mass),
+    mass === undefined ? {} : errorOf(t, meanS, (v) => (1000 * v) / mass),
   );
   book.compute(
     `${name}_percent_of_peak`,
     share.info,
     [`${name}_vo2`, "vo2_peak"],
-    peak === undefined ? {} : errorOf(t, (v) => (100 * v) / peak),
+    peak === undefined ? {} : errorOf(t, meanS, (v) => (100 * v) / peak),
   );
 }
 
@@ -104,6 +111,7 @@ function writePlace(book: Notebook, place: Place, verdict: Verdict): void {
     read: (moment: number) => number | undefined,
     why: string,
     more: Ref[] = [],
+    beside: Extra = {},
   ) => {
     const value = at === undefined ? undefined : read(at);
     if (value === undefined) return book.withhold(id, why);
@@ -111,16 +119,18 @@ function writePlace(book: Notebook, place: Place, verdict: Verdict): void {
     const b = high === undefined ? undefined : read(high);
     const error: Extra =
       a === undefined || b === undefined
-        ? { note: "its interval reaches beyond what was measured" }
-        : { error: { low: Math.min(a, b), high: Math.max(a, b), from: FROM } };
+        ? { note: ["its interval reaches beyond what was measured", beside.note].filter(Boolean).join("; ") }
+        : { ...beside, error: { low: Math.min(a, b), high: Math.max(a, b), from: fromMeansOf(place.meanS) } };
     book.found(id, value, valueAt, [...refs, ...more], error);
   };
   write(`${name}_time`, (t) => t, "the threshold lies outside the fitted part of the test");
   write(`${name}_heart_rate`, smoothCourse(bins.time, bins.heartRate), "heart rate was not recorded there");
+  const rising = lagS === 0 && place.rising ? { note: LAGS } : {};
   const lag: Ref[] = lagS === 0 ? [] : [{ name: "load_read_earlier_by", value: lagS, unit: "s" }];
   for (const load of loads) {
     const read = loadsAt(breaths, load, place.fromS, place.toS);
-    if (read !== undefined) write(`${name}_${load}`, (t) => read(t - lagS), `${load} was not recorded there`, lag);
+    if (read !== undefined)
+      write(`${name}_${load}`, (t) => read(t - lagS), `${load} was not recorded there`, lag, rising);
   }
   if (at !== undefined && breaths.rpe.some(Number.isFinite))
     write(`${name}_rpe`, (t) => rpeAt(breaths, t), "perceived exertion was not asked on both sides of it");

@@ -73,6 +73,7 @@ export const thresholdMeasures = {
     rests: gas,
   },
   vt1_methods: { title: "First ventilatory threshold by method", section, rests: gas },
+  v_slope_lines: { title: "Lines of the V-slope plot", section, rests: gas },
   vt2_vo2: {
     title: "Oxygen uptake at the second ventilatory threshold",
     section,
