@@ -18,7 +18,7 @@ import { PROGRAM } from "./freshness.js";
 import { laboratoryProfiles } from "./own-profiles.js";
 import { laboratoryTables } from "./own-tables.js";
 import type { Practice } from "./practice.js";
-import { repeatedClients } from "./reliability-visits.js";
+import { archivedRepeats, repeatedClients } from "./reliability-visits.js";
 
 export function loadSchemas(): Schemas {
   const folder = join(PROGRAM, "schema");
@@ -85,10 +85,7 @@ export async function openReference(practice: Practice, lab: Document): Promise<
   const profiles = laboratoryProfiles(practice.root, laboratory, checker, builtInProfiles);
   const own = laboratoryTables(practice.root, laboratory, checker, builtIn);
   const base = { checker, rules, tables: [...builtIn, ...own.tables] };
-  const repeats =
-    repeatedClients(practice).length === 0
-      ? []
-      : (await import("./reliability.js")).reliabilityRetests(practice, lab, base);
+  const repeats = archivedRepeats(practice) ?? (await fromVisits(practice, lab, base));
   return {
     reference: {
       ...base,
@@ -99,3 +96,9 @@ export async function openReference(practice: Practice, lab: Document): Promise<
     diagnostics: [...retests.diagnostics, ...own.diagnostics, ...profiles.diagnostics],
   };
 }
+
+/** Loaded only where a practice has such visits. */
+const fromVisits = async (practice: Practice, lab: Document, base: Pick<Reference, "checker" | "rules" | "tables">) =>
+  repeatedClients(practice).length === 0
+    ? []
+    : (await import("./reliability.js")).reliabilityRetests(practice, lab, base);

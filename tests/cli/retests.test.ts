@@ -135,6 +135,17 @@ describe("visits with the purpose reliability", () => {
     expect(changed()).toEqual(text);
   });
 
+  it("go along in an archive as numbers, so that it can be computed again without the other clients", () => {
+    const copy = practice();
+    for (const [i, mass] of [88.6, 89.4, 88.8].entries()) repeatedClient(copy, `c-90${i}`, mass);
+    expect(copy.run("build", "--no-report").code).toBe(0);
+    expect(copy.run("archive", "c-044").code).toBe(0);
+    const { code, out } = copy.run("verify", "c-044-2026-06-08.zip");
+    expect(out).toMatch(/2 of 2 visits agree/);
+    expect(code).toBe(0);
+    expect(readFileSync(join(copy.root, "c-044-2026-06-08.zip")).includes("c-900")).toBe(false);
+  });
+
   it("are pointed out when their label hides them", () => {
     const copy = practice();
     const session = join(copy.root, "clients/c-044/2026-06-08-retest/session.yaml");
