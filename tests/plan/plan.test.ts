@@ -294,11 +294,18 @@ describe("injuries, equipment and limits", () => {
   });
 
   it("carry no more than the goal's load, and no more than three tenths of the body's mass", () => {
-    const plan: Plan = { ...PLAN, walk: { speed_km_h: 3, grade_pct: 10, load_kg: 30 } };
+    const plan: Plan = { ...PLAN, walk: { speed_km_h: 3, grade_pct: 10, load_kg: 40 } };
     const out = planFor(resultsOf([PROCEED, ...THRESHOLDS, quantity("body_mass", 60)]), visitFor({ plan }));
     const loads = rowsOf(out, "programme_sessions").flatMap((row) => (typeof row.load === "number" ? [row.load] : []));
     expect(loads.length).toBeGreaterThan(0);
-    for (const load of loads) expect(load).toBeLessThanOrEqual(18);
+    // By hand: half of 40 kg would be 20 kg at the start, three tenths of 60 kg are 18 kg.
+    for (const load of loads) expect(load).toBe(18);
+    const light = planFor(
+      resultsOf([PROCEED, ...THRESHOLDS, quantity("body_mass", 60)]),
+      visitFor({ plan: { ...plan, walk: { speed_km_h: 3, grade_pct: 10, load_kg: 12 } } }),
+    );
+    for (const row of rowsOf(light, "programme_sessions"))
+      if (typeof row.load === "number") expect(row.load >= 6 && row.load <= 12).toBe(true);
   });
 });
 
@@ -340,6 +347,25 @@ describe("at a retest", () => {
     expect(again).toEqual(rowsOf(recorded.entries, "programme_weeks"));
     expect(Math.max(...again.map((week) => number(week, "days")))).toBe(4);
     expect(Math.max(...rowsOf(out, "programme_weeks").map((week) => number(week, "days")))).toBe(3);
+  });
+
+  it("starts from the loading week planned last where there is no log, never from an easier one", () => {
+    const weeks = rowsOf(recorded.entries, "programme_weeks").filter((week) => String(week.monday) < "2026-05-04");
+    expect(weeks.at(-1)?.easier).toBe("easier");
+    const last = weeks.filter((week) => week.easier === "").at(-1);
+    const later = resultsOf(now.entries, { date: "2026-05-04", purpose: "retest" });
+    const rules = rowsOf(planFor(later, visitFor({ date: "2026-05-04", plan: PLAN }), [recorded]), "programme_rules");
+    expect(rules.find((row) => row.rule === "Minutes a week to start from")).toMatchObject({
+      value: String(last?.minutes),
+      source: "done or planned before this visit",
+    });
+  });
+
+  it("gives monotony and strain for whole weeks only", () => {
+    const weeks = rowsOf(out, "programme_weeks");
+    expect(weeks[0]?.monotony).toBeNull(); // begins on a Tuesday
+    expect(weeks.at(-1)?.strain).toBeNull(); // ends at the goal
+    for (const week of weeks.slice(1, -1)) expect(number(week, "strain")).toBeGreaterThan(0);
   });
 
   it("lays done beside planned: load 1740, monotony 1.14, strain 1988 (by hand from Foster's definitions)", () => {

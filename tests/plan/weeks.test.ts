@@ -6,6 +6,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addDays, daysBetween, mondayOf, WEEKDAYS, weekdayOf } from "../../src/plan/days.js";
 import { taper, taperDays } from "../../src/plan/weeks/taper.js";
+import { taperMinutes } from "../../src/plan/weeks/taper-minutes.js";
 import { GOAL, number, PROCEED, planFor, resultsOf, rowsOf, THRESHOLDS, visitFor } from "./plan-for.js";
 
 const DATE = "2026-03-02";
@@ -145,6 +146,18 @@ describe("days and taper", () => {
     expect(WEEKDAYS[weekdayOf("2024-02-29")]).toBe("thursday");
     expect(mondayOf("2024-03-03")).toBe("2024-02-26");
     expect(addDays("2024-02-28", 2)).toBe("2024-03-01");
+  });
+
+  it("gives no week of a taper more than the week before it, whatever days are left", () => {
+    // 13 days of 200 min a week, 41 % less: 219 min (by hand); all of it on one Saturday would be more than ever before.
+    expect(taperMinutes(200, 13, 0.41, [[5], []])).toEqual([200, 0]);
+    expect(
+      taperMinutes(200, 13, 0.5, [
+        [1, 3, 5],
+        [8, 10],
+      ]),
+    ).toEqual([140, 45]); // by hand: 185 in all, τ near 9 days: shares 1.95 and 0.66, so 138 and 47, in fives
+    expect(taperMinutes(200, 13, 0.5, [[], []])).toEqual([0, 0]);
   });
 
   it("meets the reduction asked for by its mean, and falls every day", () => {
