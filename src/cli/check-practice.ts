@@ -12,6 +12,7 @@ import type { Checker } from "../validate/checker.js";
 import { practiceMember, validatePractice } from "../validate/practice.js";
 import { validateDocument, validateVisit } from "../validate/visit.js";
 import { list, readFile } from "./files.js";
+import { personalFiles } from "./personal-files.js";
 import { type ClientFolder, type Practice, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
 
 export const readDocument = (root: string, path: string): Document => readYaml(path, readFile(root, path).bytes);
@@ -65,6 +66,16 @@ export function checkPractice(
         readTrainingLog,
       );
       report(diagnostics);
+      const { birth_date: birth } = (document?.value ?? {}) as { birth_date?: unknown };
+      const { remarks } = (session.value ?? {}) as { remarks?: unknown };
+      report(
+        personalFiles(
+          practice,
+          visit,
+          typeof birth === "string" ? birth : undefined,
+          Array.isArray(remarks) ? remarks.map(String) : [],
+        ),
+      );
     }
   }
   return [...found, ...validatePractice(members.filter((member) => member !== undefined))];

@@ -7,15 +7,21 @@ import { type ExitCode, type Flags, type Verb, WrongUse } from "./verb.js";
 
 const HELP = `waymark: laboratory visits in plain text become reports that can be rebuilt, checked and compared
 
-  waymark check [PATH …]           say what is wrong in the files, change nothing
+  waymark new practice|client|session   a folder to work in, a client by pseudonym, a visit to fill in
+  waymark guide [BLOCK]            keys, units, ranges, how to measure, sources
+  waymark import FILE --as KEY     learn how an instrument writes its files; tables into a session
+  waymark check [PATH …]           say what is wrong in the files; --fix mends clear slips
+  waymark watch [VISIT]            the report in a browser on this machine, anew at every save
   waymark build [PATH …]           write results.yaml and the reports of visits that changed
   waymark diff [PATH …]            what moved since the last commit, and why
+  waymark explain VISIT MEASURE    follow one number back to its inputs and sources
   waymark norms [MEASURE]          the reference tables, for whom they hold, and why not
   waymark retests [MEASURE]        how much results vary here when nothing has changed
+  waymark calendar VISIT           the signed plan as a calendar, RFC 5545
   waymark archive CLIENT …         one ZIP a client, with digests and what is needed to rebuild it
   waymark verify [PATH …]          compute again and compare with what is recorded
-  waymark explain VISIT MEASURE    follow one number back to its inputs and sources
-  waymark calendar VISIT           the signed plan as a calendar, RFC 5545
+  waymark export --table|--fhir    recorded numbers for other programs
+  waymark retention                whose records are past the time set in lab.yaml
 
 A PATH is a practice, a client folder or a visit folder; without one, the practice you stand in.
 waymark VERB --help tells the rest. waymark --version prints the version.
