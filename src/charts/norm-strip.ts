@@ -1,8 +1,8 @@
 import type { Chart, Datum, Figure } from "../kernel/figure.js";
-import type { NormPosition, Quantity } from "../kernel/measure.js";
-import type { Results } from "../kernel/results.js";
+import type { Quantity } from "../kernel/measure.js";
+import { type CurvePoint, type NormPlace, normPlace } from "../kernel/norm-place.js";
 import type { Speech } from "../kernel/speech.js";
-import { nameOf, numberOf, records, table, unitOf, withUnit } from "./entries.js";
+import { nameOf, unitOf, withUnit } from "./entries.js";
 import { cloud, layer, x } from "./parts.js";
 
 /**
@@ -12,28 +12,10 @@ import { cloud, layer, x } from "./parts.js";
  */
 export const normStrip: Chart = ({ results, speech }) =>
   results.entries.flatMap((entry) => {
-    if (entry.kind !== "quantity") return [];
-    const norm = entry.norms?.find((one) => one.percentile !== undefined);
-    if (norm?.percentile === undefined) return [];
-    const curve = curveOf(results, entry.id);
-    return curve.length < 3 ? [] : [strip(entry, norm, norm.percentile, curve, speech)];
+    const place = entry.kind === "quantity" ? normPlace(results.entries, entry) : undefined;
+    if (entry.kind !== "quantity" || place === undefined || place.curve.length < 3) return [];
+    return [strip(entry, place, speech)];
   });
-
-interface CurvePoint {
-  readonly percentile: number;
-  readonly value: number;
-}
-
-/** Values of the group at the percentiles its source gives, from the table the norms stage wrote. */
-function curveOf(results: Results, measure: string): CurvePoint[] {
-  const curves = table(results, "reference_percentiles");
-  const row = curves && records(curves).find((one) => one.measure === measure);
-  if (row === undefined) return [];
-  return Object.entries(row).flatMap(([key, cell]) => {
-    const [percentile, value] = [/^p(\d+)$/.exec(key)?.[1], numberOf(cell)];
-    return percentile === undefined || value === undefined ? [] : [{ percentile: Number(percentile), value }];
-  });
-}
 
 /** A hundred people in order, between the outermost percentiles of the source: each tick stands at its own value. */
 function people(curve: readonly CurvePoint[]): Datum[] {
@@ -51,14 +33,7 @@ function people(curve: readonly CurvePoint[]): Datum[] {
   ]);
 }
 
-function strip(
-  entry: Quantity,
-  norm: NormPosition,
-  percentile: number,
-  curve: readonly CurvePoint[],
-  speech: Speech,
-): Figure {
-  const lower = Math.min(99, Math.max(1, Math.round(percentile)));
+function strip(entry: Quantity, { kind, lower, norm, curve }: NormPlace, speech: Speech): Figure {
   const group = norm.group ?? norm.table;
   const middle = curve.find((point) => point.percentile === 50);
   const median = middle === undefined ? undefined : withUnit(speech, { ...entry, value: middle.value });
@@ -76,8 +51,12 @@ function strip(
     section: "visit",
     size: "strip",
     measure: entry.id,
-    title: speech.say("charts.norm.title", { measure: nameOf(speech, entry.id), lower, group }),
-    alt: speech.say("charts.norm.alt", {
+    title: speech.say(kind === "about" ? "charts.norm.title" : `charts.norm.title_${kind}`, {
+      measure: nameOf(speech, entry.id),
+      lower,
+      group,
+    }),
+    alt: speech.say(kind === "about" ? "charts.norm.alt" : `charts.norm.alt_${kind}`, {
       value: withUnit(speech, entry),
       lower,
       group,

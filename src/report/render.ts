@@ -55,7 +55,23 @@ export function openReporter(assets: ReportAssets): Reporter {
   const pages = compileTemplates(assets.templates);
   const drawer = assets.remember ? remembering(openSvgDrawer(assets.theme)) : openSvgDrawer(assets.theme);
   const faces = fontFaces(assets.fonts);
-  return { renderReport: (input) => render(input, assets, pages, drawer, faces) };
+  const once = oncePerFigure(drawer);
+  return { renderReport: (input) => render(input, assets, pages, once, faces) };
+}
+
+/** The editions of a visit share their figures: each is drawn for the first that asks, and goes with its figure. */
+function oncePerFigure(drawer: SvgDrawer): SvgDrawer {
+  const drawn = new WeakMap<Figure, Map<string, Promise<string>>>();
+  return {
+    draw(figure, marks) {
+      const kept = drawn.get(figure) ?? new Map<string, Promise<string>>();
+      drawn.set(figure, kept);
+      const key = `${marks.decimal} ${marks.thousands}`;
+      const svg = kept.get(key) ?? drawer.draw(figure, marks);
+      kept.set(key, svg);
+      return svg;
+    },
+  };
 }
 
 /** What each edition draws; the others' figures are not rendered for it. */

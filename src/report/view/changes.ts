@@ -26,6 +26,9 @@ export function changesView(context: Context): ChangesView {
     told,
     rows: changes.map((change) => changeRow(context, change, origins)),
     hasSince: since.length > 0,
+    sinceCaption: context.speech.say("report.since_other", {
+      dates: context.speech.list([...new Set(since.map((change) => context.speech.date(change.since)))]),
+    }),
     since: since.map((change) => changeRow(context, change, [])),
     origins: origins.map((text, i) => ({ mark: String(i + 1), text: sentence(text) })),
     hasOrigins: origins.length > 0,
@@ -37,7 +40,10 @@ function toldOf(context: Context, change: Change): ChangesView["told"][number] {
   const { speech } = context;
   const parts = [
     sentence(change.because),
-    ...(change.differs.length === 0 ? [] : [speech.say("report.differs", { gates: speech.list(change.differs) })]),
+    // A pair that is not comparable says in its own sentence what differs.
+    ...(change.differs.length === 0 || change.verdict === "not comparable"
+      ? []
+      : [speech.say("report.differs", { gates: speech.list(change.differs) })]),
     ...(change.notes ?? []).map(sentence),
   ];
   return { name: nameOf(context, change.measure), value: parts.join(" ") };

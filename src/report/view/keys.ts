@@ -1,6 +1,7 @@
 /** The few measures a summary leads with: the primary ones at a retest, else those a client is shown, five at most. */
 import type { Change, Quantity } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
+import { normPlace } from "../../kernel/norm-place.js";
 import {
   type Context,
   entriesOf,
@@ -23,7 +24,7 @@ export function keyMeasures(context: Context): KeyMeasure[] {
     .slice(0, MOST);
   if (changed.length > 0) return changed.map((change) => changedMeasure(context, change));
   const chosen = (context.client.primary_outcomes ?? []).flatMap((id) => quantityOf(context, id) ?? []);
-  const shown = entriesOf(context, "quantity").filter((q) => q.norms?.some((norm) => norm.percentile !== undefined));
+  const shown = entriesOf(context, "quantity").filter((q) => normPlace(context.results.entries, q) !== undefined);
   const plain = entriesOf(context, "quantity").filter((q) => measureInfo(q.id)?.plain !== undefined);
   const unique = [...new Map([...chosen, ...shown, ...plain].map((q) => [q.id, q])).values()];
   return unique.slice(0, MOST).map((quantity) => measuredNow(context, quantity));

@@ -1,4 +1,6 @@
 import type { NormPosition, Quantity } from "../../kernel/measure.js";
+import { normPlace } from "../../kernel/norm-place.js";
+import type { Speech } from "../../kernel/speech.js";
 import { type Context, sentence, unitText } from "./context.js";
 import { shortCitation } from "./sources.js";
 
@@ -44,8 +46,21 @@ function positionText(context: Context, quantity: Quantity, norm: NormPosition):
 export const lowerOf = (percentile: number): number => Math.min(99, Math.max(1, Math.round(percentile)));
 
 /** "Of 100 women aged 40–49, about 62 had a lower value." */
-export function normSentence({ speech }: Context, quantity: Quantity): string | undefined {
-  const norm = quantity.norms?.find((position) => position.percentile !== undefined);
-  if (norm?.percentile === undefined) return undefined;
-  return speech.say("client.norm_sentence", { group: norm.group ?? norm.table, lower: lowerOf(norm.percentile) });
+export function normSentence({ speech, results }: Context, quantity: Quantity): string | undefined {
+  const place = normPlace(results.entries, quantity);
+  if (place === undefined) return undefined;
+  const group = place.norm.group ?? place.norm.table;
+  return speech.say(place.kind === "about" ? "client.norm_sentence" : `client.norm_sentence_${place.kind}`, {
+    group: spokenGroup(speech, group),
+    lower: place.lower,
+  });
+}
+
+/** "women 40 to 49 years, treadmill" as one says it: "women aged 40 to 49 (treadmill)". */
+function spokenGroup(speech: Speech, group: string): string {
+  const parts = /^(\w+) (?:of )?(\d+(?: to \d+)?) years(?:, (.*))?$/.exec(group);
+  if (!parts) return group;
+  const [, who = "", ages = "", rest] = parts;
+  const aged = speech.say("client.aged", { who, ages });
+  return rest === undefined ? aged : `${aged} (${rest})`;
 }

@@ -71,20 +71,26 @@ export function practitioner(context: Context, shared: Frame): PractitionerView 
   };
 }
 
-/** The trend tables of all measures as one, a row a measure and a column a visit; what differs is in the results. */
+/** The trend tables of all measures as one, a row a measure and a column a visit; changed conditions are marked. */
 function course(context: Context): TableView[] {
   const { speech, results, earlier } = context;
   const dates = [...earlier, results].map((visit) => visit.date);
+  const differs = new Set<string>();
   const rows = results.entries
     .filter((entry) => entry.kind === "table")
     .filter(isTrend)
     .map((trend): Cell[] => {
       const at = (key: string) => trend.columns.findIndex((column) => column.key === key);
       const value = trend.columns[at("value")];
-      const byDate = new Map(trend.rows.map((row) => [row[at("date")], row[at("value")]]));
+      const byDate = new Map(trend.rows.map((row) => [row[at("date")], row]));
       const printed = dates.map((date) => {
-        const found = byDate.get(date);
-        return typeof found === "number" ? speech.number(found, value?.decimals ?? 1) : null;
+        const row = byDate.get(date);
+        const found = row?.[at("value")];
+        const changed = row?.[at("differs")] ?? "";
+        if (changed !== "") differs.add(`${speech.shortDate(date)}: ${changed}.`);
+        return typeof found === "number"
+          ? `${speech.number(found, value?.decimals ?? 1)}${changed === "" ? "" : "*"}`
+          : null;
       });
       return [nameOf(context, trend.id.replace(/^trend_/, "")), unitText(context, value?.unit ?? ""), ...printed];
     });
@@ -94,7 +100,8 @@ function course(context: Context): TableView[] {
     { key: "unit", title: speech.say("columns.unit") },
     ...dates.map((date, i) => ({ key: `visit_${i + 1}`, title: speech.shortDate(date) })),
   ];
-  return [tableView(context, "table-course", speech.say("report.course"), { columns, rows }, "", "data")];
+  const note = differs.size === 0 ? "" : speech.say("report.course_differs", { differs: [...differs].join(" ") });
+  return [tableView(context, "table-course", speech.say("report.course"), { columns, rows }, note)];
 }
 
 /** Long tables of the results, and the tables of figures that stand in no table of the results. */

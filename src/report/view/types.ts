@@ -182,6 +182,7 @@ export interface ChangesView {
   readonly figures: readonly FigureView[];
   readonly rows: readonly ChangeRow[];
   readonly hasSince: boolean;
+  readonly sinceCaption: string;
   readonly since: readonly ChangeRow[];
   readonly hasOrigins: boolean;
   readonly origins: readonly { readonly mark: string; readonly text: string }[];
