@@ -57,6 +57,7 @@ export function threads(start: () => Hand, size: number): Crew {
   const first = [...hands][0] as Hand;
   const idle = [...hands];
   const waiting: ((hand: Hand) => void)[] = [];
+  let closed = false;
   const free = (hand: Hand) => {
     const next = waiting.shift();
     if (next) next(hand);
@@ -68,7 +69,7 @@ export function threads(start: () => Hand, size: number): Crew {
     try {
       return await hand.build(task);
     } catch (error) {
-      if (error instanceof HandLost) {
+      if (error instanceof HandLost && !closed) {
         hands.delete(hand);
         next = start();
         hands.add(next);
@@ -86,11 +87,12 @@ export function threads(start: () => Hand, size: number): Crew {
       try {
         return await attempt(task);
       } catch (error) {
-        if (!(error instanceof HandLost)) throw error;
+        if (!(error instanceof HandLost) || closed) throw error;
         return await attempt(task);
       }
     },
     async close() {
+      closed = true;
       await Promise.all([...hands].map((hand) => hand.end()));
     },
   };

@@ -27,7 +27,11 @@ const place = (root: string) => join(root, ".waymark", "built.json");
 export function readRecord(root: string, useCache: boolean): BuildRecord {
   if (!useCache) return {};
   try {
-    return JSON.parse(readFileSync(place(root), "utf8")) as BuildRecord;
+    const known = JSON.parse(readFileSync(place(root), "utf8")) as BuildRecord | null;
+    // A list, a number or half a record is no record: what it would have known is built again.
+    return Object.fromEntries(
+      Object.entries(known ?? {}).filter(([, built]) => typeof built?.key === "string" && Array.isArray(built.outputs)),
+    );
   } catch {
     return {};
   }
