@@ -120,14 +120,12 @@ async function printAll(
   printer: Printer | undefined,
   note: (done: VisitBuilt, wrote: readonly string[]) => void,
 ): Promise<void> {
-  await Promise.all(
-    visits.map(async (done) => {
-      const pdfs = printer
-        ? await Promise.all(done.pages.map((page) => printPage(join(practice.root, done.visit.path), page, printer)))
-        : [];
-      note(done, [...done.wrote, ...pdfs]);
-    }),
-  );
+  // One visit after the other: pages that wait for the browser are memory.
+  for (const done of visits) {
+    const folder = join(practice.root, done.visit.path);
+    const pdfs = printer ? await Promise.all(done.pages.map((page) => printPage(folder, page, printer))) : [];
+    note(done, [...done.wrote, ...pdfs]);
+  }
 }
 
 async function printPage(folder: string, page: WrittenPage, printer: Printer): Promise<string> {
