@@ -7,7 +7,7 @@ import { type ExitCode, type Flags, type Verb, WrongUse } from "./verb.js";
 
 const HELP = `waymark: laboratory visits in plain text become reports that can be rebuilt, checked and compared
 
-  waymark new practice|client|session   a folder to work in, a client by pseudonym, a visit to fill in
+  waymark new WHAT …               a practice, a client by pseudonym, or a visit to fill in
   waymark guide [BLOCK]            keys, units, ranges, how to measure, sources
   waymark import FILE --as KEY     learn how an instrument writes its files; tables into a session
   waymark check [PATH …]           say what is wrong in the files; --fix mends clear slips

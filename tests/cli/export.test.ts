@@ -16,7 +16,7 @@ let copy: Copy;
 beforeAll(() => {
   copy = copyPractice(["c-017", "c-044"]);
   copy.run("build", "--no-report");
-});
+}, 120_000);
 afterAll(() => copy.remove());
 
 interface Observation {
