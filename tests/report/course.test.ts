@@ -39,6 +39,11 @@ describe("three visits in the practitioner's report", () => {
     );
     expect(page).toContain("Since the visit of 10 April 2026");
   });
+  it("name the ground of a worthwhile change", async () => {
+    expect(await html("en")).toMatch(
+      /Worthwhile is a change of 1\.00.mL\/kg\/min: 0\.2 of the spread between people\./,
+    );
+  });
   it("does so in German", async () => {
     const page = await html("de");
     expect(page).toContain("42,0*");

@@ -1,7 +1,7 @@
 /** The page of changes: figure, the primary outcomes in words, every change as number, bar and verdict. */
 import type { Change } from "../../kernel/measure.js";
 import { changeBar } from "./bar.js";
-import { type Context, entriesOf, nameOf, sectionOf, sentence, unitText } from "./context.js";
+import { type Context, entriesOf, nameOf, sectionOf, sentence, unitText, valueWithUnit } from "./context.js";
 import { judgementsOf, verdictText } from "./sections.js";
 import { sinceBaseline } from "./summary.js";
 import type { ChangesView } from "./types.js";
@@ -44,6 +44,14 @@ function toldOf(context: Context, change: Change): ChangesView["told"][number] {
     ...(change.differs.length === 0 || change.verdict === "not comparable"
       ? []
       : [speech.say("report.differs", { gates: speech.list(change.differs) })]),
+    ...(change.worthwhile === undefined || change.worthwhileFrom === undefined
+      ? []
+      : [
+          speech.say("report.worthwhile_from", {
+            value: valueWithUnit(context, { ...change, value: change.worthwhile, decimals: change.decimals + 1 }),
+            from: change.worthwhileFrom,
+          }),
+        ]),
     ...(change.notes ?? []).map(sentence),
   ];
   return { name: nameOf(context, change.measure), value: parts.join(" ") };
