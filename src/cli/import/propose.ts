@@ -3,8 +3,9 @@ import { converter, MEDIAN_RANGE, unitsOf } from "../../kernel/channel-units.js"
 import { CHANNELS, type Channel, type GasCondition } from "../../kernel/series.js";
 import { median } from "../../kernel/statistics.js";
 import { readNumber } from "../../read/number.js";
+import { knownUnit, partsOf, withoutUnit } from "./column-words.js";
 import type { Sniffed } from "./sniff.js";
-import { bare, SYNONYMS, UNIT_SPELLINGS } from "./synonyms.js";
+import { bare, SYNONYMS } from "./synonyms.js";
 
 export interface Proposal {
   readonly channel: Channel;
@@ -33,9 +34,6 @@ const BY_NAME = new Map(
   (Object.entries(SYNONYMS) as [Channel, readonly string[]][]).flatMap(([channel, names]) =>
     [...names, channel].map((name) => [bare(name), channel] as const),
   ),
-);
-const BY_SPELLING = new Map(
-  Object.entries(UNIT_SPELLINGS).flatMap(([unit, spellings]) => spellings.map((s) => [plainUnit(s), unit] as const)),
 );
 
 export function propose(sniffed: Sniffed, told: Told = {}): Proposed {
@@ -97,23 +95,6 @@ function proposal(
   return { channel, header, unit, ...(gas === undefined ? {} : { condition: gas }), assumed };
 }
 
-/** "V'O2 [mL/min] STPD" to name, unit and gas condition; the unit row goes where the header says none. */
-function partsOf(
-  header: string,
-  unitCell: string,
-): { name: string; unit: string; condition: GasCondition | undefined } {
-  const both = `${header} ${unitCell}`;
-  const condition = /\b(BTPS|STPD|ATPS|ATPD)\b/i.exec(both)?.[1]?.toUpperCase() as GasCondition | undefined;
-  const clean = (text: string) => text.replace(/\b(BTPS|STPD|ATPS|ATPD)\b/gi, " ").trim();
-  const bracketed = /[([{]([^)\]}]*)[)\]}]/.exec(header)?.[1] ?? "";
-  const name = clean(header.replace(/[([{][^)\]}]*[)\]}]/g, " "));
-  const after = /^(.*\S)\s*[,;:/]\s*([^,;:]+)$/.exec(name);
-  const unit = clean(bracketed) || clean(unitCell.replace(/^[([{]|[)\]}]$/g, ""));
-  if (unit === "" && after && BY_SPELLING.has(plainUnit(after[2] ?? "")))
-    return { name: after[1] ?? name, unit: after[2] ?? "", condition };
-  return { name, unit, condition };
-}
-
 function channelOf(name: string, unit: string, told: Told): Channel | undefined {
   if (/kg/i.test(unit) || /\/\s*kg|per\s*kg|pro\s*kg/i.test(name)) return undefined;
   const exact = BY_NAME.get(bare(name));
@@ -122,25 +103,6 @@ function channelOf(name: string, unit: string, told: Told): Channel | undefined 
   const settled =
     channel === "breathing_frequency_per_min" && bare(name) === "rr" && /^m?s$/i.test(unit) ? "rr_ms" : channel;
   return settled !== undefined && told[settled]?.header !== undefined ? undefined : settled;
-}
-
-/** "vo2_ml_min" to "vo2": units that stand in names. */
-const withoutUnit = (name: string) =>
-  name.replace(/[ _.-]+(m?l[ _./-]?min|l|ml|bpm|mmhg|kpa|km[ _./-]?h|pct|w|s|ms|min)$/i, "");
-
-function plainUnit(text: string): string {
-  return text
-    .normalize("NFKC")
-    .toLowerCase()
-    .replace(/\s*\/\s*/g, "/")
-    .replace(/⁻¹|\^-1/g, "-1")
-    .replace(/[[\]()]/g, "")
-    .trim();
-}
-
-function knownUnit(written: string, channel: Channel): string | undefined {
-  const unit = BY_SPELLING.get(plainUnit(written));
-  return unit !== undefined && unitsOf(channel).includes(unit) ? unit : undefined;
 }
 
 /** The first unit in which the middle of the column is possible for a client. */
