@@ -56,7 +56,14 @@ export function changeBetween(id: string, measure: string, before: Pooled, now: 
   const weighed = model && attempt(() => weigh(before, now, model, known));
   if (model === undefined || weighed === undefined)
     return { ...base, verdict: "error not known", because: errorNotKnown(facts) };
-  const verdict = verdictOn({ change, ...weighed.evidence });
+  // As printed: an interval that a reader sees beginning at 0.00 claims nothing.
+  const printed = (x: number) => roundTo(x, now.decimals);
+  const verdict = verdictOn({
+    ...weighed.evidence,
+    change,
+    low: printed(weighed.evidence.low),
+    high: printed(weighed.evidence.high),
+  });
   const { typical, detectable, worthwhile } = weighed;
   const { low, high } = weighed.evidence;
   const notes = notesFor(before, now, weighed, model, known);

@@ -2,15 +2,12 @@
  * How much people of the client's kind differ, from the reference values recorded with the visit: the ground of the
  * default worthwhile change where a published table holds for the client.
  *
- *     SD = (P75 − P25) / (2 × 0.6745), else (P80 − P20) / (2 × 0.8416), else (P90 − P10) / (2 × 1.2816)
- *
- * Values are taken as normal between the two percentiles. The middle half of a normal distribution spans 2 × 0.6745
- * standard deviations; a wider pair is used only where the table prints no narrower one, because tails are where
- * measures are least normal. A table that prints none of the pairs gives no spread.
+ * A wider pair of percentiles is used only where the table prints no narrower one, because tails are where measures are
+ * least normal. A table that prints none of the pairs gives no spread.
  */
 import type { Cell, Table } from "../kernel/measure.js";
-import { normalQuantile } from "../kernel/normal.js";
 import type { Results } from "../kernel/results.js";
+import { spreadFromPercentiles } from "./error/spread-from-percentiles.js";
 import type { Spread } from "./known.js";
 
 /** Lower percentiles in the order of preference; the upper is 100 minus it. */
@@ -31,7 +28,7 @@ export function referenceSpreads(results: Results, tables: readonly Citable[]): 
     for (const lower of PAIRS) {
       const [low, high] = [cell(`p${lower}`), cell(`p${100 - lower}`)];
       if (typeof measure !== "string" || typeof low !== "number" || typeof high !== "number" || !(high > low)) continue;
-      const sd = (high - low) / (2 * normalQuantile(1 - lower / 100));
+      const sd = spreadFromPercentiles(lower, low, high);
       return [{ measure, sd, from: named(tables, id, group, lower) }];
     }
     return [];

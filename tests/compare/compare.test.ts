@@ -48,11 +48,12 @@ describe("a change with a published error", () => {
     expect(down.low).toBeCloseTo(-22 - 15.61, 1);
   });
 
-  it("draws the line at the detectable change of 15.61 mmHg", () => {
+  it("draws the line at the detectable change of 15.61 mmHg, and claims nothing of an interval printed from 0", () => {
     expect(one("systolic_pressure", 120, 135).verdict).toBe("no clear change");
-    expect(one("systolic_pressure", 120, 136).verdict).toBe("higher, beyond error");
+    expect(one("systolic_pressure", 120, 136).verdict).toBe("no clear change"); // from 0.39, which prints as 0
+    expect(one("systolic_pressure", 120, 137).verdict).toBe("higher, beyond error");
     expect(one("systolic_pressure", 136, 121).verdict).toBe("no clear change");
-    expect(one("systolic_pressure", 136, 120).verdict).toBe("lower, beyond error");
+    expect(one("systolic_pressure", 137, 120).verdict).toBe("lower, beyond error");
   });
 
   it("prints chances as whole percent that add to 100, and never the words of a test of hypotheses", () => {
