@@ -93,6 +93,7 @@ export function assets(): ReportAssets {
     templates: { pages: named("."), partials: named("partials") },
     theme: { config: JSON.parse(text("theme/vega-config.json")), widths: JSON.parse(text("theme/fonts/widths.json")) },
     css: text("theme/print.css"),
+    pagesCss: text("theme/pages.css"),
     fonts: Object.fromEntries(fonts),
   };
 }

@@ -13,7 +13,8 @@ export async function retestPage(sets: readonly OwnRetests[], laboratory: Labora
   for (const [i, own] of sets.entries()) {
     const { set, report, title, unit, decimals } = own;
     const id = `pairs-${i + 1}`;
-    const heading = [title, set.conditions?.mode].filter((part) => part !== undefined).join(", ");
+    const named = speech.find(`measures.${set.measure}`) ?? title;
+    const heading = [named, set.conditions?.mode].filter((part) => part !== undefined).join(", ");
     const rows = set.pairs.map(([test, retest], pair) => ({
       head: String(pair + 1),
       headNumber: true,

@@ -41,6 +41,8 @@ export interface ReportAssets {
   readonly theme: Theme;
   /** theme/print.css */
   readonly css: string;
+  /** theme/pages.css: what the pages beside the reports add. */
+  readonly pagesCss: string;
   /** theme/fonts/*.woff2 by file name without ending. */
   readonly fonts: Readonly<Record<string, Uint8Array>>;
   /** Keep drawn figures, for a report that is rendered again and again with little changed. */

@@ -24,6 +24,7 @@ export const assets: ReportAssets = {
     widths: JSON.parse(readFileSync("templates/theme/fonts/widths.json", "utf8")),
   },
   css: readFileSync("templates/theme/print.css", "utf8"),
+  pagesCss: readFileSync("templates/theme/pages.css", "utf8"),
   fonts: Object.fromEntries(
     readdirSync("templates/theme/fonts")
       .filter((file) => file.endsWith(".woff2"))
