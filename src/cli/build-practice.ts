@@ -16,6 +16,7 @@ import { isRunning } from "./lock.js";
 import { filesIn, type Practice, readIfThere, SESSION, seriesFiles } from "./practice.js";
 import type { Progress } from "./progress.js";
 import { repeatDigests } from "./reliability-visits.js";
+import { overrideFiles } from "./report-overrides.js";
 
 export interface BuildWish {
   readonly chosen: ReadonlySet<string>;
@@ -140,6 +141,7 @@ function contentKeys(practice: Practice): ReadonlyMap<string, string> {
   const own = [
     ...["norms", "profiles"].flatMap((folder) => filesIn(practice, folder, /\.ya?ml$/)),
     ...filesIn(practice, "retests", /\.csv$/),
+    ...overrideFiles(practice),
   ];
   const shared = [
     programDigest(),

@@ -11,24 +11,31 @@ import { speechOf, type WordTree } from "../kernel/speech.js";
 import type { Visit } from "../kernel/visit.js";
 import { present } from "../pipeline.js";
 import type { Reference } from "../pipeline-parts.js";
+import { withOverrides, withWords } from "../report/overrides.js";
 import type { PdfFacts } from "../report/pdf.js";
-import { type Edition, openReporter, type ReportAssets } from "../report/render.js";
+import { type Edition, openReporter, type ReportAssets, type Reporter } from "../report/render.js";
 import type { CitedTable } from "../report/view/context.js";
 import type { Press } from "./editions.js";
 import { LARGEST_FILE, readFile, Unreadable } from "./files.js";
 import { PROGRAM } from "./freshness.js";
 import type { Practice } from "./practice.js";
+import { asProblem, overridesOf } from "./report-overrides.js";
 
 const TEMPLATES = join(PROGRAM, "templates");
 
 /** With `remember`, figures are kept for the next rendering: for a report that is watched. */
 export function openPress(practice: Practice, reference: Reference, remember = false): Press {
-  const reporter = openReporter({ ...assets(), remember });
+  const reporters = new Map<string, { readonly reporter: Reporter; readonly words: WordTree }>();
+  const ready = (language: string) => {
+    const known = reporters.get(language) ?? opened(practice, language, remember);
+    reporters.set(language, known);
+    return known;
+  };
   const tables: readonly CitedTable[] = [...(reference.tables as readonly CitedTable[]), ...citedErrors(reference)];
   return {
     async render(visit, results, earlier, digest, editions) {
       const language = visit.laboratory.language ?? "en";
-      const words = wordsOf(language);
+      const { reporter, words } = ready(language);
       const manner = {
         reporter,
         words,
@@ -38,7 +45,9 @@ export function openPress(practice: Practice, reference: Reference, remember = f
         tables,
         logo: logoOf(practice, visit.laboratory.logo),
       };
-      const pages = await present({ visit, results, earlier, digest }, manner, editions);
+      const pages = await present({ visit, results, earlier, digest }, manner, editions).catch((error: unknown) => {
+        throw asProblem(error, practice);
+      });
       return pages.map((html, i) => ({
         edition: editions[i] as Edition,
         html,
@@ -46,6 +55,19 @@ export function openPress(practice: Practice, reference: Reference, remember = f
       }));
     },
   };
+}
+
+/** Templates and words of a language with the practice's own in their places. */
+function opened(practice: Practice, language: string, remember: boolean) {
+  try {
+    const own = overridesOf(practice, language);
+    return {
+      reporter: openReporter({ ...withOverrides(assets(), own), remember }),
+      words: withWords(wordsOf(language), own.words),
+    };
+  } catch (error) {
+    throw asProblem(error, practice);
+  }
 }
 
 const words = new Map<string, WordTree>();

@@ -15,7 +15,7 @@ export class TemplateError extends Error {
   constructor(
     readonly template: string,
     readonly line: number | undefined,
-    reason: string,
+    readonly reason: string,
   ) {
     super(`templates/${template}.hbs${line === undefined ? "" : `:${line}`}: ${reason}`);
     this.name = "TemplateError";
@@ -36,7 +36,7 @@ export function compileTemplates(set: TemplateSet): Readonly<Record<string, Page
   const engine = Handlebars.create();
   for (const name of Object.keys(engine.helpers)) if (!HELPERS.has(name)) engine.unregisterHelper(name);
   for (const [name, text] of Object.entries(set.partials))
-    engine.registerPartial(name, engine.compile(checked(name, text), OPTIONS));
+    engine.registerPartial(name, named(name, engine.compile(checked(name, text), OPTIONS)));
   return Object.fromEntries(
     Object.entries(set.pages).map(([name, text]) => {
       const compiled = engine.compile(checked(name, text), OPTIONS);
@@ -52,6 +52,17 @@ export function compileTemplates(set: TemplateSet): Readonly<Record<string, Page
   );
 }
 
+/** A partial whose faults name it, not the page that called it. */
+function named(name: string, compiled: Handlebars.TemplateDelegate): Handlebars.TemplateDelegate {
+  return (context, options) => {
+    try {
+      return compiled(context, options);
+    } catch (error) {
+      throw templateError(name, error);
+    }
+  };
+}
+
 /** Parses a template so that a fault names its file and line before anything is printed. */
 function checked(name: string, text: string): string {
   try {
@@ -63,6 +74,7 @@ function checked(name: string, text: string): string {
 }
 
 function templateError(name: string, error: unknown): TemplateError {
+  if (error instanceof TemplateError) return error;
   const text = error instanceof Error ? error.message : String(error);
   const line = /line (\d+)/i.exec(text)?.[1] ?? (error as { lineNumber?: number }).lineNumber;
   return new TemplateError(name, line === undefined ? undefined : Number(line), text.split("\n").at(-1) ?? text);
