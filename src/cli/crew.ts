@@ -29,7 +29,7 @@ export async function openCrew(practice: Practice, wish: ShopWish, visits: numbe
     const shop = await openShop(practice, wish);
     return { size: 1, build: shop.build, diagnostics: async () => shop.diagnostics, close: async () => undefined };
   }
-  return threads(() => startHand(practice.root, wish), size);
+  return threads((roomy) => startHand(practice.root, wish, roomy), size);
 }
 
 export interface Task {
@@ -51,9 +51,9 @@ export interface Hand {
   end(): Promise<unknown>;
 }
 
-/** Hands are started by `start`; each builds one client at a time. */
-export function threads(start: () => Hand, size: number): Crew {
-  const hands = new Set(Array.from({ length: size }, start));
+/** Hands are started by `start`; each builds one client at a time. One that replaces another gets all the memory there is. */
+export function threads(start: (roomy: boolean) => Hand, size: number): Crew {
+  const hands = new Set(Array.from({ length: size }, () => start(false)));
   const first = [...hands][0] as Hand;
   const idle = [...hands];
   const waiting: ((hand: Hand) => void)[] = [];
@@ -71,7 +71,7 @@ export function threads(start: () => Hand, size: number): Crew {
     } catch (error) {
       if (error instanceof HandLost && !closed) {
         hands.delete(hand);
-        next = start();
+        next = start(true);
         hands.add(next);
       }
       throw error;
@@ -98,11 +98,11 @@ export function threads(start: () => Hand, size: number): Crew {
   };
 }
 
-function startHand(root: string, wish: ShopWish): Hand {
+function startHand(root: string, wish: ShopWish, roomy: boolean): Hand {
   const worker = new Worker(new URL("./crew-worker.js", import.meta.url), {
     workerData: { root, wish },
-    // Computing makes much that is soon thrown away: room for it saves a fifth of the time.
-    resourceLimits: { maxYoungGenerationSizeMb: 64 },
+    // Ninety megabytes live in a thread that draws; without a limit it would sweep only at several times that.
+    ...(roomy ? {} : { resourceLimits: { maxYoungGenerationSizeMb: 32, maxOldGenerationSizeMb: 200 } }),
   });
   let isOpen: (diagnostics: readonly Diagnostic[]) => void = () => undefined;
   let cannotOpen: (error: Error) => void = () => undefined;
