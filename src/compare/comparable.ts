@@ -4,6 +4,7 @@
 import type { Quantity, Remark } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
+import { toDecimals } from "../kernel/rounding.js";
 import { dependsOnEffort, effortOf } from "./effort.js";
 import { type Gate, gatesOf } from "./gates.js";
 import { quantityOf } from "./lookup.js";
@@ -49,8 +50,27 @@ function compared(id: string, before: Results, now: Results): Comparability {
     differs.push(...effort.differs);
     unchecked.push(...effort.unchecked);
   }
+  differs.push(...grades(id, before, now));
   const remarks = remarksOn(id, before, now);
   return { differs: [...differs, ...remarks.differs], unchecked: [...unchecked, ...remarks.unchecked] };
+}
+
+/** The grade that belongs to a speed: 5 km/h at 8 % and at 14 % are not one speed kept. */
+const GRADE_OF: Readonly<Record<string, string>> = {
+  speed_peak: "grade_peak",
+  vt1_speed: "vt1_grade",
+  vt2_speed: "vt2_grade",
+};
+const GRADE_APART = 0.5;
+
+function grades(id: string, before: Results, now: Results): string[] {
+  const grade = GRADE_OF[id];
+  if (grade === undefined) return [];
+  const [was, is] = [before, now].map((visit) => quantityOf(visit, grade)?.value);
+  if (was === undefined && is === undefined) return [];
+  if (was !== undefined && is !== undefined && Math.abs(is - was) <= GRADE_APART) return [];
+  const said = (x: number | undefined) => (x === undefined ? "not given" : `${toDecimals(x, 1)} %`);
+  return [`grade at that speed (${said(was)}, now ${said(is)})`];
 }
 
 const unknown = (gate: Gate) => (gate.must ? `${gate.name} (not recorded at either visit)` : gate.name);

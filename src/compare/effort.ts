@@ -38,7 +38,8 @@ export function effortOf(id: string, before: Results, now: Results): Comparabili
     differs.push(`effort by perceived exertion (${felt}, now ${feels})`);
   const [first, second] = [verdictOf(before), verdictOf(now)];
   if (first === "VO2max" && second === "VO2max") return { differs, unchecked: [] };
-  if (first === second) return { differs, unchecked: ["whether a maximum was reached (confirmed at neither visit)"] };
+  const confirmed = [first, second].filter((word) => word === "VO2max").length;
+  if (confirmed === 0) return { differs, unchecked: ["whether a maximum was reached (confirmed at neither visit)"] };
   if (rateAlike)
     return {
       differs,

@@ -271,3 +271,14 @@ describe("comparability gate", () => {
     expect(withinThreeHours("09:00", "12:01")).toBe(false);
   });
 });
+
+it("a speed at another grade is not compared: 5 km/h at 27 % and at 34 %", () => {
+  const at = (date: string, speed: number, grade: number) =>
+    visit(date, [quantity("speed_peak", speed), quantity("grade_peak", grade), quantity("heart_rate_peak", 180)]);
+  const verdict = (now: Results) =>
+    changeOf(compare(now, [at("2026-01-05", 5, 27.4)], errors("speed_peak")), "change_speed_peak");
+  const steeper = verdict(at("2026-03-02", 5, 34.4));
+  expect(steeper?.verdict).toBe("not comparable");
+  expect(steeper?.differs).toContain("grade at that speed (27.4 %, now 34.4 %)");
+  expect(verdict(at("2026-03-02", 7, 27.4))?.differs.some((d) => /grade/.test(d))).toBe(false);
+});

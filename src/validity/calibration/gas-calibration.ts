@@ -28,7 +28,7 @@ export const rule: Rule = {
         .map(({ gas, name, error }) =>
           finding(
             "fatal",
-            `${check.instrument} read ${toDecimals(100 * error, 2)} % absolute from the true ${name} of ${gas}`,
+            `${check.instrument} read ${toDecimals(Math.abs(100 * error), 2)} % absolute ${error < 0 ? "below" : "above"} the true ${name} of ${gas}`,
             `±${toDecimals(100 * limit, 2)} % absolute`,
             "Uptake, output and their ratio rest on this reading. Likely causes: a wrong certificate value, a leak in the sample line, moisture, an analyser not warmed up.",
             restingOn(findings, check.instrument, ["gas analyser"]),

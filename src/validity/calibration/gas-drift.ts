@@ -31,7 +31,7 @@ export const rule: Rule = {
         .map(({ gas, name, error }) =>
           finding(
             compareAtDecimals(Math.abs(error), 2 * limit, 5) > 0 ? "fatal" : "weakens",
-            `after the test ${check.instrument} read ${toDecimals(100 * error, 2)} % absolute from the true ${name} of ${gas}`,
+            `after the test ${check.instrument} read ${toDecimals(Math.abs(100 * error), 2)} % absolute ${error < 0 ? "below" : "above"} the true ${name} of ${gas}`,
             `±${toDecimals(100 * limit, 2)} % absolute; beyond twice that the values are withheld`,
             "An analyser that drifted was wrong for part of the test. Nothing is corrected here: repeat, or state the error.",
             restingOn(findings, check.instrument, ["gas analyser"]),
