@@ -15,6 +15,7 @@ const SCHEMAS: Record<string, string> = {
   "schema/client.schema.json": "src/kernel/generated/client.ts",
   "schema/laboratory.schema.json": "src/kernel/generated/laboratory.ts",
   "schema/blocks/choices.schema.json": "src/kernel/generated/choices.ts",
+  "schema/results.schema.json": "src/kernel/generated/results.ts",
   "schema/typical-error.schema.json": "src/kernel/generated/typical-error.ts",
   "schema/reference-table.schema.json": "src/kernel/generated/reference-table.ts",
   "schema/event-profile.schema.json": "src/kernel/generated/event-profile.ts",
