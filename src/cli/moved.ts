@@ -55,8 +55,7 @@ export function moved(before: Results, after: Results): readonly Move[] {
     .map((id) => ({
       id,
       title: measureInfo(id)?.title ?? id.replaceAll("_", " "),
-      before: shown(old.get(id)),
-      after: shown(now.get(id)),
+      ...contrast(old.get(id), now.get(id)),
       causes:
         old.has(id) === now.has(id) ? [...new Set(causesOf(id, new Set([id])))] : [appeared(now.has(id), general)],
     }));
@@ -144,6 +143,25 @@ function shown(entry: Entry | undefined): string {
     case "change":
       return `${toDecimals(entry.change, entry.decimals)} ${entry.unit}, ${entry.verdict}`;
   }
+}
+
+/** Both short forms; where they read alike, the second says what else moved. */
+function contrast(was: Entry | undefined, is: Entry | undefined): { readonly before: string; readonly after: string } {
+  const [before, after] = [shown(was), shown(is)];
+  if (before !== after) return { before, after };
+  if (was?.kind === "table" && is?.kind === "table") {
+    const rows = is.rows.filter((row, i) => JSON.stringify(row) !== JSON.stringify(was.rows[i])).length;
+    return {
+      before,
+      after: rows === 0 ? "same rows, other heads or note" : `${rows} ${rows === 1 ? "row differs" : "rows differ"}`,
+    };
+  }
+  if (is?.kind === "quantity")
+    return {
+      before,
+      after: normText(was) === normText(is) ? "same, its error or note moved" : "same, its place among others moved",
+    };
+  return { before, after: is?.kind === "judgement" ? "same, for another reason" : "same, other figures behind it" };
 }
 
 /** Moves as lines, grouped by cause, the most telling first. */

@@ -74,6 +74,19 @@ describe("what moved and why", () => {
     expect(moved(before, after)[0]).toMatchObject({ before: "24.2 kg/m²", after: "not given" });
   });
 
+  it("says what moved where both sides read alike", () => {
+    const table = (cell: number): Entry => ({
+      kind: "table",
+      id: "size_readings",
+      columns: [{ key: "a", title: "A" }],
+      rows: [[1], [cell]],
+      origin: { kind: "key", key: "session.yaml size" },
+    });
+    const judged = (because: string): Entry => ({ kind: "judgement", id: "plateau", verdict: "cannot tell", because });
+    const moves = moved(results([table(2), judged("x")]), results([table(3), judged("y")]));
+    expect(moves.map((m) => m.after)).toEqual(["1 row differs", "same, for another reason"]);
+  });
+
   it("escapes cells of a review table", () => {
     const moves = moved(results([]), results([{ kind: "judgement", id: "waist_site", verdict: "a|b", because: "x" }]));
     expect(movesText(moves, true)).toContain("| absent | a\\|b |");
