@@ -16,7 +16,8 @@ import { drawnClientPage, hrefOf, reportsOf } from "./client-overview.js";
 import { sha256, writeAtomically } from "./files.js";
 import { type BuildRecord, readRecord } from "./freshness.js";
 import type { ClientFolder, Practice, VisitFolder } from "./practice.js";
-import { assets, wordsOf } from "./press.js";
+import { dressed } from "./press.js";
+import { asProblem } from "./report-overrides.js";
 
 export const PAGE = "index.html";
 const FOLDER = ".waymark/overview";
@@ -29,13 +30,22 @@ export async function writeOverview(
   built: readonly VisitBuilt[],
   force: boolean,
 ): Promise<readonly string[]> {
+  try {
+    return await written(practice, built, force);
+  } catch (error) {
+    throw asProblem(error, practice);
+  }
+}
+
+async function written(practice: Practice, built: readonly VisitBuilt[], force: boolean): Promise<readonly string[]> {
   const record = readRecord(practice.root, true);
   const key = sha256([FORMAT, ...practice.clients.flatMap((client) => keysOf(client, record))].join("\n"));
   const keyFile = join(practice.root, FOLDER, "key");
   if (!force && built.length === 0 && textAt(keyFile) === key && existsSync(join(practice.root, PAGE))) return [];
   mkdirSync(join(practice.root, FOLDER), { recursive: true });
   const laboratory = (readDocument(practice.root, "lab.yaml").value ?? { name: "" }) as Laboratory;
-  const pages = openPages(assets(), wordsOf(laboratory.language ?? "en"), laboratory);
+  const { assets, words } = dressed(practice, laboratory.language ?? "en");
+  const pages = openPages(assets, words, laboratory);
   const fresh = new Map(built.map(({ visit, summary }) => [visit.path, summary]));
   const lines: ClientLine[] = [];
   const wrote: string[] = [];

@@ -58,13 +58,15 @@ export function openPress(practice: Practice, reference: Reference, remember = f
 }
 
 /** Templates and words of a language with the practice's own in their places. */
+export function dressed(practice: Practice, language: string): { assets: ReportAssets; words: WordTree } {
+  const own = overridesOf(practice, language);
+  return { assets: withOverrides(assets(), own), words: withWords(wordsOf(language), own.words) };
+}
+
 function opened(practice: Practice, language: string, remember: boolean) {
   try {
-    const own = overridesOf(practice, language);
-    return {
-      reporter: openReporter({ ...withOverrides(assets(), own), remember }),
-      words: withWords(wordsOf(language), own.words),
-    };
+    const { assets: dress, words } = dressed(practice, language);
+    return { reporter: openReporter({ ...dress, remember }), words };
   } catch (error) {
     throw asProblem(error, practice);
   }
@@ -95,7 +97,7 @@ const citedErrors = (reference: Reference): CitedTable[] =>
   );
 
 /** What the templates folder holds. */
-export function assets(): ReportAssets {
+function assets(): ReportAssets {
   const text = (path: string) => readFileSync(join(TEMPLATES, path), "utf8");
   const named = (folder: string) =>
     Object.fromEntries(

@@ -1,13 +1,18 @@
 /** `waymark retests --html`: the laboratory's own error as one page, with a plot and a table for each set of pairs. */
 import { differencePlot } from "../charts/difference-plot.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
+import type { WordTree } from "../kernel/speech.js";
 import { openPages } from "../report/pages.js";
+import type { ReportAssets } from "../report/render.js";
 import type { OwnRetests } from "./own-retests.js";
-import { assets, wordsOf } from "./press.js";
 import { retestFacts, retestOrigin } from "./retest-facts.js";
 
-export async function retestPage(sets: readonly OwnRetests[], laboratory: Laboratory): Promise<string> {
-  const pages = openPages(assets(), wordsOf(laboratory.language ?? "en"), laboratory);
+export async function retestPage(
+  sets: readonly OwnRetests[],
+  laboratory: Laboratory,
+  { assets, words }: { readonly assets: ReportAssets; readonly words: WordTree },
+): Promise<string> {
+  const pages = openPages(assets, words, laboratory);
   const { speech } = pages;
   const views = [];
   for (const [i, own] of sets.entries()) {

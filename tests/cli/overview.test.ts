@@ -1,5 +1,5 @@
 /** The pages of the practice and of each client, as a build writes them. */
-import { cpSync, existsSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { type Copy, copyPractice } from "./practice-copy.js";
@@ -96,6 +96,18 @@ describe("the pages of practice and clients", () => {
     rmSync(other, { recursive: true });
     copy.run("build", "--no-pdf", "--edition", "practitioner");
     expect(body(copy)).toMatch(/1 clients?, 2 visits/);
+  });
+
+  it("wear the practice's own words, and answer a broken one with its file", () => {
+    const copy = practice("c-044");
+    mkdirSync(join(copy.root, "report/words"), { recursive: true });
+    writeFileSync(join(copy.root, "report/words/en.yaml"), "overview:\n  practice: Our people\n");
+    expect(copy.run("build", "--no-pdf", "--edition", "practitioner").code).toBe(0);
+    expect(body(copy)).toContain("<h1>Our people</h1>");
+    writeFileSync(join(copy.root, "report/words/en.yaml"), "overview:\n  practise: Our people\n");
+    const { code, err } = copy.run("build", "--no-pdf", "--edition", "practitioner");
+    expect(code).toBe(1);
+    expect(err).toMatch(/report\/words\/en\.yaml:2/);
   });
 
   it("are not written when they are not wanted", () => {

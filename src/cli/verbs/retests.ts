@@ -5,8 +5,9 @@ import { readDocument, sourceText } from "../check-practice.js";
 import { drawDiagnostics, drawSummary } from "../draw-diagnostic.js";
 import { Unreadable, writeAtomically } from "../files.js";
 import { type OwnRetests, ownRetests } from "../own-retests.js";
-import { findPractice, openPractice } from "../practice.js";
-import { wordsOf } from "../press.js";
+import { findPractice, openPractice, type Practice } from "../practice.js";
+import { dressed, wordsOf } from "../press.js";
+import { asProblem } from "../report-overrides.js";
 import { retestFacts, retestOrigin } from "../retest-facts.js";
 import { flagsOf, retestPage } from "../retest-page.js";
 import { type Verb, WrongUse } from "../verb.js";
@@ -44,7 +45,8 @@ export const verb: Verb = {
       );
     if (typeof flags.html === "string") {
       const laboratory = (lab.value ?? { waymark: "laboratory 1", name: "" }) as Laboratory;
-      writeAtomically(resolve(io.cwd, flags.html), await retestPage(wanted, laboratory));
+      const page = await pageOf(practice, wanted, laboratory);
+      writeAtomically(resolve(io.cwd, flags.html), page);
       io.say(`wrote ${flags.html}\n`);
     }
     if (flags.json) io.out(`${JSON.stringify(wanted.map(asData), null, 2)}\n`);
@@ -52,6 +54,15 @@ export const verb: Verb = {
     return faulty ? 1 : 0;
   },
 };
+
+/** The page in the practice's own dress; a fault of that is a fault of its files. */
+async function pageOf(practice: Practice, sets: readonly OwnRetests[], laboratory: Laboratory): Promise<string> {
+  try {
+    return await retestPage(sets, laboratory, dressed(practice, laboratory.language ?? "en"));
+  } catch (error) {
+    throw asProblem(error, practice);
+  }
+}
 
 const asData = ({ set, title, unit, decimals, report, because }: OwnRetests) => ({
   ...set,

@@ -41,7 +41,10 @@ async function pageOf(name: string, language: string): Promise<string> {
       Array.from({ length: 60 }, (_, i) => clientLine(`c-${100 + i}`, visits, ["a.html", "b.html", "c.html"])),
     );
   const set = { measure: "body_mass", pairs: PAIRS, from: "invented" };
-  return retestPage([reported(set), reported({ ...set, pairs: [] })], { ...laboratory, language } as never);
+  return retestPage([reported(set), reported({ ...set, pairs: [] })], { ...laboratory, language } as never, {
+    assets,
+    words: wordsOf(language),
+  });
 }
 
 describe("pages beside the reports", () => {
