@@ -18,12 +18,14 @@ const save = async (now: string) => {
 };
 /** The session with another weighing. */
 const weighing = (value: string) => text.replace(/mass_kg: (\[[^\]]*\]|[\d.]+)/, `mass_kg: ${value}`);
-const body = () => watched.page.evaluate(() => document.body.textContent ?? "");
+/** In the page; as text, because the types of this project know no page, only Node. */
+const inPage = <T>(script: string) => watched.page.evaluate(script) as Promise<T>;
+const body = () => inPage<string>("document.body.textContent");
 const panel = () =>
-  watched.page.evaluate(() => {
+  inPage<string>(`(() => {
     const live = document.getElementById("live");
-    return live && getComputedStyle(live).display !== "none" ? (live.textContent ?? "") : "";
-  });
+    return live && getComputedStyle(live).display !== "none" ? live.textContent : "";
+  })()`);
 
 beforeAll(async () => {
   copy = copyPractice(["c-044"]);
@@ -38,13 +40,11 @@ afterAll(async () => {
 
 describe("waymark watch", () => {
   it("shows the report, follows an edit without loading the page again, and writes nothing", async () => {
-    await watched.page.evaluate(() => {
-      (globalThis as { untouched?: boolean }).untouched = true;
-    });
+    await inPage("globalThis.untouched = true");
     expect(await body()).toContain("88.9");
     await save(weighing("91.7"));
     expect(await body()).toContain("91.7");
-    expect(await watched.page.evaluate(() => (globalThis as { untouched?: boolean }).untouched)).toBe(true);
+    expect(await inPage("globalThis.untouched")).toBe(true);
     expect(copy.run("diff").out + copy.run("check").out).not.toContain("91.7");
     expect(() => readFileSync(join(copy.root, VISIT, "results.yaml"))).toThrow();
   });
@@ -58,23 +58,21 @@ describe("waymark watch", () => {
 
   it("keeps what the reader looks at where it is, and folds that are open", async () => {
     const where = () =>
-      watched.page.evaluate(() => {
+      inPage<{ id: string; top: number; y: number }>(`(() => {
         const seen = [...document.querySelectorAll("main [id]")].find((e) => e.getBoundingClientRect().top >= 0);
-        return { id: seen?.id, top: Math.round(seen?.getBoundingClientRect().top ?? -1), y: Math.round(scrollY) };
-      });
-    await watched.page.evaluate(() => {
+        return { id: seen.id, top: Math.round(seen.getBoundingClientRect().top), y: Math.round(scrollY) };
+      })()`);
+    await inPage(`(() => {
       for (const fold of document.querySelectorAll("details")) fold.open = true;
       scrollTo({ top: document.body.scrollHeight * 0.6, behavior: "instant" });
-    });
+    })()`);
     const before = await where();
     expect(before.y).toBeGreaterThan(500);
     await save(weighing("93.1"));
     const after = await where();
     expect(after.id).toBe(before.id);
     expect(Math.abs(after.top - before.top)).toBeLessThanOrEqual(2);
-    expect(await watched.page.evaluate(() => [...document.querySelectorAll("details")].every((d) => d.open))).toBe(
-      true,
-    );
+    expect(await inPage(`[...document.querySelectorAll("details")].every((d) => d.open)`)).toBe(true);
   });
 
   it("keeps the last good report under a message while a file is broken, and recovers", async () => {
@@ -93,7 +91,7 @@ describe("waymark watch", () => {
   it("shows what stands in a file as text, never as a page", async () => {
     await save(text.replace("waymark: session 1", "<img src=x onerror=alert(1)>: session 1"));
     expect(await panel()).toContain("<img src=x onerror=alert(1)>");
-    expect(await watched.page.evaluate(() => document.querySelectorAll("#live img").length)).toBe(0);
+    expect(await inPage(`document.querySelectorAll("#live img").length`)).toBe(0);
     await save(text);
   });
 

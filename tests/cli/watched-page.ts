@@ -25,12 +25,12 @@ export async function watchPage(root: string, ...words: string[]): Promise<Watch
   await page.setViewport({ width: 1100, height: 800 });
   await page.goto(address, { waitUntil: "load", timeout: 60_000 });
   const painted = async (change: number) => {
-    await page.waitForFunction(
-      (wanted) => Number(document.documentElement.dataset.version) >= wanted,
-      { polling: "raf", timeout: 60_000 },
-      change,
-    );
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    // As text: the types of this project know no page, only Node.
+    await page.waitForFunction(`Number(document.documentElement.dataset.version) >= ${change}`, {
+      polling: "raf",
+      timeout: 60_000,
+    });
+    await page.evaluate("new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))");
   };
   await painted(0);
   return {

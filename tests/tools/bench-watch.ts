@@ -22,7 +22,7 @@ try {
     writeFileSync(path, text.replace(/mass_kg: (\[[^\]]*\]|[\d.]+)/, `mass_kg: ${mass}`));
     await watched.painted(i);
     times.push(performance.now() - start);
-    const shown = await watched.page.evaluate((wanted) => document.body.textContent?.includes(wanted) === true, mass);
+    const shown = await watched.page.evaluate(`document.body.textContent.includes("${mass}")`);
     if (!shown) throw new Error(`the page does not show ${mass}`);
   }
 } finally {
