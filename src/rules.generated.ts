@@ -35,44 +35,47 @@ import { rule as rule31 } from "./validity/field/cycle-cadence.js";
 import { rule as rule32 } from "./validity/field/estimate-medication.js";
 import { rule as rule33 } from "./validity/field/exercise-pressure.js";
 import { rule as rule34 } from "./validity/field/six-minute-walk-course.js";
-import { rule as rule35 } from "./validity/gas/oxygen-pulse-ceiling.js";
-import { rule as rule36 } from "./validity/gas/oxygen-pulse-fall.js";
-import { rule as rule37 } from "./validity/gas/ratio-course.js";
-import { rule as rule38 } from "./validity/gas/resting-quotient.js";
-import { rule as rule39 } from "./validity/gas/resting-steady.js";
-import { rule as rule40 } from "./validity/gas/resting-uptake.js";
-import { rule as rule41 } from "./validity/gas/room-recorded.js";
-import { rule as rule42 } from "./validity/gas/uptake-for-work.js";
-import { rule as rule43 } from "./validity/gas/uptake-work-slope.js";
-import { rule as rule44 } from "./validity/gas/ventilatory-equivalents.js";
-import { rule as rule45 } from "./validity/lungs/spirometry-conditions.js";
-import { rule as rule46 } from "./validity/lungs/spirometry-manoeuvres.js";
-import { rule as rule47 } from "./validity/lungs/spirometry-parts.js";
-import { rule as rule48 } from "./validity/lungs/spirometry-repeatability.js";
-import { rule as rule49 } from "./validity/preparation/resting-conditions-recorded.js";
-import { rule as rule50 } from "./validity/preparation/resting-conditions.js";
-import { rule as rule51 } from "./validity/screening/emergency-readiness.js";
-import { rule as rule52 } from "./validity/screening/screening-age.js";
-import { rule as rule53 } from "./validity/screening/screening-recorded.js";
-import { rule as rule54 } from "./validity/screening/sign-off.js";
-import { rule as rule55 } from "./validity/screening/tested-against-decision.js";
-import { rule as rule56 } from "./validity/size/scale-clothing.js";
-import { rule as rule57 } from "./validity/size/size-duplicates.js";
-import { rule as rule58 } from "./validity/size/size-plausible.js";
-import { rule as rule59 } from "./validity/size/waist-site.js";
-import { rule as rule60 } from "./validity/strength/grip-conditions.js";
-import { rule as rule61 } from "./validity/strength/grip-pain.js";
-import { rule as rule62 } from "./validity/strength/grip-spread.js";
-import { rule as rule63 } from "./validity/strength/grip-trials.js";
-import { rule as rule64 } from "./validity/strength/grip-two-hands.js";
-import { rule as rule65 } from "./validity/strength/jump-method.js";
-import { rule as rule66 } from "./validity/strength/lift-machine.js";
-import { rule as rule67 } from "./validity/strength/pull-agreement.js";
-import { rule as rule68 } from "./validity/strength/pull-setup.js";
-import { rule as rule69 } from "./validity/strength/push-up-conditions.js";
-import { rule as rule70 } from "./validity/strength/reach-limb-sides.js";
-import { rule as rule71 } from "./validity/strength/repetitions-far-from-maximum.js";
-import { rule as rule72 } from "./validity/strength/stance-trials.js";
+import { rule as rule35 } from "./validity/gas/heart-rate-against-rest.js";
+import { rule as rule36 } from "./validity/gas/oxygen-pulse-ceiling.js";
+import { rule as rule37 } from "./validity/gas/oxygen-pulse-fall.js";
+import { rule as rule38 } from "./validity/gas/ratio-course.js";
+import { rule as rule39 } from "./validity/gas/resting-quotient.js";
+import { rule as rule40 } from "./validity/gas/resting-steady.js";
+import { rule as rule41 } from "./validity/gas/resting-uptake.js";
+import { rule as rule42 } from "./validity/gas/room-recorded.js";
+import { rule as rule43 } from "./validity/gas/uptake-for-work.js";
+import { rule as rule44 } from "./validity/gas/uptake-work-slope.js";
+import { rule as rule45 } from "./validity/gas/ventilatory-equivalents.js";
+import { rule as rule46 } from "./validity/incremental/heart-rate-jump.js";
+import { rule as rule47 } from "./validity/incremental/phases-in-series.js";
+import { rule as rule48 } from "./validity/lungs/spirometry-conditions.js";
+import { rule as rule49 } from "./validity/lungs/spirometry-manoeuvres.js";
+import { rule as rule50 } from "./validity/lungs/spirometry-parts.js";
+import { rule as rule51 } from "./validity/lungs/spirometry-repeatability.js";
+import { rule as rule52 } from "./validity/preparation/resting-conditions-recorded.js";
+import { rule as rule53 } from "./validity/preparation/resting-conditions.js";
+import { rule as rule54 } from "./validity/screening/emergency-readiness.js";
+import { rule as rule55 } from "./validity/screening/screening-age.js";
+import { rule as rule56 } from "./validity/screening/screening-recorded.js";
+import { rule as rule57 } from "./validity/screening/sign-off.js";
+import { rule as rule58 } from "./validity/screening/tested-against-decision.js";
+import { rule as rule59 } from "./validity/size/scale-clothing.js";
+import { rule as rule60 } from "./validity/size/size-duplicates.js";
+import { rule as rule61 } from "./validity/size/size-plausible.js";
+import { rule as rule62 } from "./validity/size/waist-site.js";
+import { rule as rule63 } from "./validity/strength/grip-conditions.js";
+import { rule as rule64 } from "./validity/strength/grip-pain.js";
+import { rule as rule65 } from "./validity/strength/grip-spread.js";
+import { rule as rule66 } from "./validity/strength/grip-trials.js";
+import { rule as rule67 } from "./validity/strength/grip-two-hands.js";
+import { rule as rule68 } from "./validity/strength/jump-method.js";
+import { rule as rule69 } from "./validity/strength/lift-machine.js";
+import { rule as rule70 } from "./validity/strength/pull-agreement.js";
+import { rule as rule71 } from "./validity/strength/pull-setup.js";
+import { rule as rule72 } from "./validity/strength/push-up-conditions.js";
+import { rule as rule73 } from "./validity/strength/reach-limb-sides.js";
+import { rule as rule74 } from "./validity/strength/repetitions-far-from-maximum.js";
+import { rule as rule75 } from "./validity/strength/stance-trials.js";
 
 export const rules: readonly Rule[] = [
   rule0,
@@ -148,4 +151,7 @@ export const rules: readonly Rule[] = [
   rule70,
   rule71,
   rule72,
+  rule73,
+  rule74,
+  rule75,
 ];

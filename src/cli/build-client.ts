@@ -17,7 +17,7 @@ import { writeResults } from "../results/write.js";
 import { clientDocument, folderNames } from "./check-practice.js";
 import { htmlName, type Press, type WrittenPage } from "./editions.js";
 import { readFile, sha256, writeAtomically } from "./files.js";
-import { moved } from "./moved.js";
+import { moved, movedChoices } from "./moved.js";
 import { type ClientFolder, type Practice, readIfThere, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
 
 export const RESULTS = "results.yaml";
@@ -34,6 +34,8 @@ export interface VisitBuilt {
   readonly wrote: readonly string[];
   /** How many findings moved since the results that stood there; undefined when there were none. */
   readonly moves: number | undefined;
+  /** Choices that are not what was recorded: "lactate_definition: fixed-4 is now fixed-2". */
+  readonly choices: readonly string[];
   /** Editions written, for printing. */
   readonly pages: readonly WrittenPage[];
   /** For the pages of client and practice. */
@@ -57,7 +59,7 @@ export async function buildClient(
   const built: VisitBuilt[] = [];
   for (const { visit, source, results, earlier } of visits) {
     const text = writeResults(results);
-    const moves = movesFrom(shop.practice, visit, results, text);
+    const { moves, choices } = movesFrom(shop.practice, visit, results, text);
     const pages = press ? await press.open.render(source, results, earlier, sha256(text), press.editions) : [];
     const folder = join(shop.practice.root, visit.path);
     writeAtomically(join(folder, RESULTS), text);
@@ -66,6 +68,7 @@ export async function buildClient(
       visit,
       pages: pages.map(({ edition, facts }) => ({ edition, facts })),
       moves,
+      choices,
       summary: summaryOf(results, source.client),
       wrote: [RESULTS, ...pages.map((page) => htmlName(page.edition))],
     });
@@ -139,13 +142,20 @@ export function inputsOf(
   };
 }
 
-/** How many findings move when `text` replaces what stands there; undefined when nothing does. */
-function movesFrom(practice: Practice, visit: VisitFolder, results: Results, text: string): number | undefined {
+/** How many findings move when `text` replaces what stands there (undefined when nothing does), and which choices. */
+function movesFrom(
+  practice: Practice,
+  visit: VisitFolder,
+  results: Results,
+  text: string,
+): Pick<VisitBuilt, "moves" | "choices"> {
   const old = readIfThere(practice, `${visit.path}/${RESULTS}`);
-  if (old === undefined) return undefined;
-  if (Buffer.from(text, "utf8").equals(old.bytes)) return 0;
+  if (old === undefined) return { moves: undefined, choices: [] };
+  if (Buffer.from(text, "utf8").equals(old.bytes)) return { moves: 0, choices: [] };
   const before = recorded(practice, visit);
-  return before && moved(before, results).length;
+  return before === undefined
+    ? { moves: undefined, choices: [] }
+    : { moves: moved(before, results).length, choices: movedChoices(before, results) };
 }
 
 /** What the last build recorded; undefined when there is nothing or it cannot be read as results. */

@@ -74,13 +74,17 @@ function generalCauses(before: Results, after: Results): string[] {
   const files = [...new Set([...oldFiles.keys(), ...newFiles.keys()])].filter(
     (f) => oldFiles.get(f) !== newFiles.get(f),
   );
-  const choices = differing(before.choices, after.choices).map(([k, a, b]) => `choice ${k}: ${a} is now ${b}`);
+  const choices = movedChoices(before, after).map((text) => `choice ${text}`);
   const conditions = differing(before.conditions, after.conditions).map(([k, a, b]) => `${k}: ${a} is now ${b}`);
   const series = files.filter((file) => !file.endsWith(".yaml")).map((file) => `${file} was replaced`);
   const session = files.filter((file) => file.endsWith(".yaml")).map((file) => `${file} was edited`);
   const all = [...choices, ...series, ...conditions];
   return all.length > 0 ? all : session;
 }
+
+/** Choices that differ, "lactate_definition: fixed-4 is now fixed-2": the results are no longer those first reported. */
+export const movedChoices = (before: Results, after: Results): readonly string[] =>
+  differing(before.choices, after.choices).map(([key, was, is]) => `${key}: ${was} is now ${is}`);
 
 const differing = (a: object, b: object): [string, string, string][] => {
   const [x, y] = [a as Record<string, unknown>, b as Record<string, unknown>];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { moved, movesText } from "../../src/cli/moved.js";
+import { moved, movedChoices, movesText } from "../../src/cli/moved.js";
 import type { Entry } from "../../src/kernel/measure.js";
 import type { Results } from "../../src/kernel/results.js";
 
@@ -41,6 +41,15 @@ const results = (entries: Entry[], more: Partial<Results> = {}): Results => ({
 
 describe("what moved and why", () => {
   const before = results([mass(74), index(24.2, "74.0 kg")]);
+
+  it("names a choice that is not what was recorded, for the build to say", () => {
+    const choices = (lactate_definition: string) =>
+      results([], { choices: { peak_window_s: 30, lactate_definition } as Results["choices"] });
+    expect(movedChoices(choices("fixed-4"), choices("fixed-2"))).toEqual([
+      "lactate_definition: fixed-4 is now fixed-2",
+    ]);
+    expect(movedChoices(choices("fixed-4"), choices("fixed-4"))).toEqual([]);
+  });
 
   it("finds nothing between equals", () => expect(moved(before, before)).toEqual([]));
 

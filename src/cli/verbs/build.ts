@@ -96,10 +96,20 @@ function summary(built: readonly VisitBuilt[], chosen: number, fresh: number, pa
           : `${moves} ${moves === 1 ? "finding" : "findings"} moved`;
     return `${visit.path}  ${what}\n  ${wrote.join("  ")}`;
   });
+  const counts = new Map<string, number>();
+  for (const choice of built.flatMap((visit) => visit.choices)) counts.set(choice, (counts.get(choice) ?? 0) + 1);
+  const choices =
+    counts.size === 0
+      ? []
+      : [
+          "A choice is no longer what earlier reports were made with:",
+          ...[...counts].map(([choice, n]) => `  ${choice} (${n} ${n === 1 ? "visit" : "visits"})`),
+          "  To keep a client on the earlier one, write it under choices: in its client.yaml and build again.",
+        ];
   const first = pages[0];
   const written =
     first === undefined
       ? []
       : [pages.length === 1 ? `${first} written` : `${first} and ${pages.length - 1} more pages written`];
-  return `${[...lines, ...written, `${built.length} of ${chosen} visits built${fresh > 0 ? `, ${fresh} unchanged` : ""}.`].join("\n")}\n`;
+  return `${[...lines, ...choices, ...written, `${built.length} of ${chosen} visits built${fresh > 0 ? `, ${fresh} unchanged` : ""}.`].join("\n")}\n`;
 }

@@ -2,6 +2,7 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Findings, Rule } from "../../../src/kernel/rule.js";
+import { rule as heartAgainstRest } from "../../../src/validity/gas/heart-rate-against-rest.js";
 import { metabolicCost } from "../../../src/validity/gas/metabolic-cost.js";
 import { rule as pulseCeiling } from "../../../src/validity/gas/oxygen-pulse-ceiling.js";
 import { rule as pulseFall } from "../../../src/validity/gas/oxygen-pulse-fall.js";
@@ -139,6 +140,24 @@ describe("limits, just inside and just outside", () => {
   it("oxygen pulse: 34.0 passes, 34.1 does not", () => {
     expect(pulseCeiling.judge(stated(visit, { oxygen_pulse_peak: 34 }))).toEqual([]);
     expect(pulseCeiling.judge(stated(visit, { oxygen_pulse_peak: 34.1 })).length).toBe(1);
+  });
+  it("heart rate: a rise of 60 in a hard test passes, 59 does not; five times the resting rate passes, more does not", () => {
+    const judge = (rest: number, peak: number, rer: number, of = visit) =>
+      heartAgainstRest
+        .judge(stated(of, { resting_heart_rate: rest, heart_rate_peak: peak, rer_peak: rer }))
+        .map((f) => f.severity);
+    expect(judge(70, 130, 1.05)).toEqual([]);
+    expect(judge(70, 129, 1.05)).toEqual(["weakens"]);
+    expect(judge(70, 129, 1.04), "a test ended early says nothing").toEqual([]);
+    expect(judge(70, 129, 1.05, testVisit({ client: { medication: ["beta blocker"] } }))).toEqual([]);
+    expect(judge(40, 200, 1)).toEqual([]);
+    expect(judge(40, 201, 1)).toEqual(["weakens"]);
+  });
+  it("heart rate: the pulse at the cuff serves where none was taken at rest; without either nothing is said", () => {
+    const judge = (values: object) =>
+      heartAgainstRest.judge(stated(visit, { heart_rate_peak: 120, rer_peak: 1.1, ...values })).length;
+    expect(judge({ resting_pulse: 72 })).toBe(1);
+    expect(judge({})).toBe(0);
   });
   it("resting quotient: bands of the guideline of 2014", () => {
     const severity = (ratio: number) => restingQuotient.judge(stated(visit, { resting_rer: ratio }))[0]?.severity;
