@@ -162,6 +162,13 @@ describe("5 · VO2max only with a plateau or a verification bout", () => {
     const more = await cycle(whole, { block: bout(Number((1.06 * peak).toFixed(2))) });
     expect(more.verdict("maximality")).toBe("VO2peak");
   });
+  it("a bout far below the peak power confirms nothing, whatever was typed", async () => {
+    const peak = (await cycle()).value("vo2_peak") ?? 0;
+    const light = `  verification: {rest_before_s: 600, duration_s: 150, power_w: 200, vo2_peak_l_min: ${peak}}\n`;
+    const answer = await cycle(whole, { block: light });
+    expect(answer.verdict("verification")).toBe("not attained");
+    expect(answer.verdict("maximality")).toBe("VO2peak");
+  });
   it("a test ended by plan is no maximum", async () => {
     const answer = await cycle(whole, { block: "  stop: {reason: planned}\n" });
     expect(answer.verdict("maximality")).toBe("VO2peak");

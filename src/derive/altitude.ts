@@ -63,7 +63,7 @@ function expectedUptake(book: Notebook): void {
       { key: "altitude", title: "Altitude", unit: "m", decimals: 0 },
       { key: "uptake", title: "Expected peak uptake", unit: "mL/kg/min", decimals: 1 },
       { key: "low", title: "Low (group scatter, 2 SD)", unit: "mL/kg/min", decimals: 1 },
-      { key: "high", title: "High", unit: "mL/kg/min", decimals: 1 },
+      { key: "high", title: "High (2 SD, up to the value measured here)", unit: "mL/kg/min", decimals: 1 },
     ],
     altitudes.map((m) => {
       const share = uptake.uptakeAtAltitude(m);

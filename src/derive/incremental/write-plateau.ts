@@ -66,6 +66,11 @@ export function writeVerification(book: Notebook, visit: Visit, test: Prepared, 
     );
     return;
   }
+  const light = tooLight(typed?.power_w, book.value("power_peak"));
+  if (light !== undefined) {
+    book.judge("verification", "not attained", light, { rule: named(difference) });
+    return;
+  }
   const d = verificationDifference(bout, peaks.incremental.mean);
   const text = `${toDecimals(Math.abs(d), 1)} % ${d < 0 ? "below" : "above"}`;
   const inside = compareAtDecimals(Math.abs(d), AGREEMENT, 1) <= 0;
@@ -83,4 +88,12 @@ export function writeVerification(book: Notebook, visit: Visit, test: Prepared, 
       { name: "difference", text: `${toDecimals(roundTo(d, 1), 1)} %` },
     ],
   });
+}
+
+/** Share of the peak power below which a bout is no test of the maximum: this project's choice. */
+const LEAST_POWER = 0.8;
+
+function tooLight(power: number | undefined, peak: number | undefined): string | undefined {
+  if (power === undefined || peak === undefined || power >= LEAST_POWER * peak) return undefined;
+  return `The bout was made at ${toDecimals(power, 0)} W, less than ${100 * LEAST_POWER} % of the peak power of ${toDecimals(peak, 0)} W: it can neither confirm nor refute a maximum.`;
 }
