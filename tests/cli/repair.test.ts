@@ -88,4 +88,19 @@ describe("waymark check --fix", () => {
     expect(readFileSync(path, "utf8")).toBe(sound.replace("strength:", "strength:   # with the new dynamometer"));
     copy.remove();
   });
+
+  it("goes on to what a misspelt block has hidden", () => {
+    const copy = copyPractice(["c-044"]);
+    const path = join(copy.root, "clients/c-044/2026-06-08-retest/session.yaml");
+    const sound = readFileSync(path, "utf8");
+    writeFileSync(
+      path,
+      sound.replace("blood_pressure:", "blod_pressure:").replace("  posture: seated", "  postur: seated"),
+    );
+    const { code, err } = copy.run("check", "--fix", "--yes");
+    expect(code).toBe(0);
+    expect(err.match(/1 repair in 1 file written; checked again:/g)).toHaveLength(2);
+    expect(readFileSync(path, "utf8")).toBe(sound);
+    copy.remove();
+  });
 });

@@ -18,7 +18,8 @@ const HELP = `waymark archive CLIENT …  one ZIP a client: sessions, series, re
   --to DIR        where to write; without it, the folder you stand in
   --anonymous     for people who must not know who it is: another pseudonym, dates shifted, a birth date that tells
                   only the years of age, no free text, no names of files, raw files with their mapped columns only,
-                  results computed anew, no reports, none of the laboratory's own tables
+                  results computed anew, no reports, none of the laboratory's own tables. Rare values can still
+                  point to a person: treat it as personal data where your code says so
   --secret WORDS  with --anonymous: what pseudonym and shift are made from. The same words give the same archive, and
                   who has them can undo the shift; without them a random secret is used and forgotten
 

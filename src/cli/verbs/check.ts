@@ -23,6 +23,8 @@ Errors cannot be right and stop a build. Warnings are unusual and stay in the re
 says confirmed: and why. Exit code 1 when there is an error, 0 otherwise.
 `;
 
+const ROUNDS = 5;
+
 export const verb: Verb = {
   help: HELP,
   options: { json: { type: "boolean" }, fix: { type: "boolean" }, yes: { type: "boolean" } },
@@ -30,9 +32,15 @@ export const verb: Verb = {
     if (flags.yes && !flags.fix) throw new WrongUse("--yes goes with --fix");
     const practice = openPractice(findPractice(words[0] ?? io.cwd));
     const chosen = select(practice, words, io.cwd);
-    const problems = await found(practice, chosen);
-    const left = flags.fix && (await mended(practice, problems, flags, io)) ? await found(practice, chosen) : problems;
-    return told(practice, left, chosen.size, flags, io);
+    let problems = await found(practice, chosen);
+    // A misspelt block hides what is wrong inside it until its name is mended.
+    for (
+      let round = 0;
+      flags.fix && round < ROUNDS && (await mended(practice, problems, flags, io, round > 0));
+      round++
+    )
+      problems = await found(practice, chosen);
+    return told(practice, problems, chosen.size, flags, io);
   },
 };
 
@@ -52,10 +60,16 @@ function told(practice: Practice, problems: readonly Diagnostic[], visits: numbe
 }
 
 /** Shows the safe repairs and writes them when that is wanted; true when files changed. */
-async function mended(practice: Practice, problems: readonly Diagnostic[], flags: Flags, io: Io): Promise<boolean> {
+async function mended(
+  practice: Practice,
+  problems: readonly Diagnostic[],
+  flags: Flags,
+  io: Io,
+  again: boolean,
+): Promise<boolean> {
   const files = repairedFiles(problems, (file) => readDocument(practice.root, file).text);
   if (files.length === 0) {
-    io.say("Nothing here can be mended safely without you.\n\n");
+    if (!again) io.say("Nothing here can be mended safely without you.\n\n");
     return false;
   }
   const talk = flags.json ? io.say : io.out;
