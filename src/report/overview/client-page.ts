@@ -69,7 +69,16 @@ export const dueText = (speech: Speech, due: { readonly from: string; readonly t
     ? speech.date(due.from)
     : speech.say("overview.due_between", { from: speech.date(due.from), to: speech.date(due.to) });
 
-function outcomeTable(speech: Speech, courses: readonly Course[]): TableView {
+/** A table that stacks on a phone: each cell then carries the name of its column. */
+const stacked = (columns: readonly string[], rows: readonly (readonly string[])[]) => ({
+  columns,
+  rows: rows.map(([head = "", ...cells]) => ({
+    head,
+    cells: cells.map((text, i) => ({ text, column: columns[i + 1] ?? "" })),
+  })),
+});
+
+function outcomeTable(speech: Speech, courses: readonly Course[]) {
   const rows = courses.map(({ measure, points }) => {
     const [first, last] = [points[0] as Outcome, points[points.length - 1] as Outcome];
     return [
@@ -77,13 +86,13 @@ function outcomeTable(speech: Speech, courses: readonly Course[]): TableView {
       valueText(speech, first, first.value),
       valueText(speech, last, last.value),
       changeText(speech, last),
-      last.verdict === undefined ? "" : verdictWord(speech, last.verdict),
+      last.verdict === undefined ? speech.say("report.absent") : verdictWord(speech, last.verdict),
     ];
   });
   const columns = ["measure", "first", "latest", "change", "verdict"].map((key) =>
     speech.say(`overview.column.${key}`),
   );
-  return textTable("outcomes-table", "", columns, rows);
+  return stacked(columns, rows);
 }
 
 /** Every value of the primary outcomes, one row a visit; what differs from the visit before stands beside it. */
@@ -110,14 +119,14 @@ function courseTable(speech: Speech, visits: readonly VisitSummary[], courses: r
   return textTable("course", caption, [speech.say("overview.column.visit"), ...names], rows, note);
 }
 
-function goalTable(speech: Speech, last: VisitSummary): TableView {
+function goalTable(speech: Speech, last: VisitSummary) {
   const columns = ["measure", "verdict", "because"].map((key) => speech.say(`overview.column.${key}`));
   const rows = last.goals.map(({ measure, verdict, because }) => [
     measureName(speech, measure),
     verdictWord(speech, verdict),
     because,
   ]);
-  return textTable("goals-table", "", columns, rows);
+  return stacked(columns, rows);
 }
 
 function visitRow(speech: Speech, visit: VisitSummary, links: readonly Link[]) {
