@@ -57,6 +57,8 @@ describe("how a file is written", () => {
     ["tabs", "Time\tHeart rate\n5\t66\n10\t67\n", "\t", "."],
     ["bars", "time|hr\n5,5|66\n10,5|67\n", "|", ","],
     ["Windows line ends and a byte-order mark", "\uFEFFTime;HF\r\n5,5;66\r\n10,5;67\r\n", ";", ","],
+    ["bars around decimal commas", "time|x|hr\n5,5|66,1|66\n10,5|67,2|67\n", "|", ","],
+    ["tabs around decimal commas", "time\tx\thr\n5,5\t66,1\t66\n10,5\t67,2\t67\n", "\t", ","],
     ["quoted headers", '"Time, s";"HR"\n5;66\n10;67\n', ";", "."],
   ])("finds %s", (_, text, delimiter, decimal) => {
     expect(sniffed(text)).toMatchObject({ delimiter, decimal, headerLine: 1 });
@@ -248,8 +250,18 @@ describe("small tables", () => {
   it("puts a header above times between beats", () => {
     expect(beatsText(sniffed("812\n806\n799\n"))).toEqual({ text: "RR (ms)\n812\n806\n799\n", unit: "ms", beats: 3 });
     expect(beatsText(sniffed("0.812\n0.806\n0.799\n"))?.unit).toBe("s");
+    expect(beatsText(sniffed("0,812\n0,806\n0,799\n"))).toMatchObject({ unit: "s", beats: 3 });
     expect(beatsText(sniffed("12\n13\n"))).toBeUndefined();
   });
+});
+
+describe("one column", () => {
+  it.each(["RR (s)\n0,812\n0,806\n", "RR (s)\n0.812\n0.806\n"])(
+    "is read by the mapping that is written for it",
+    (text) => {
+      expect(channel(text, "rr_ms")).toEqual([812, 806]);
+    },
+  );
 });
 
 describe("waymark import", () => {

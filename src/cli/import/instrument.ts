@@ -12,7 +12,9 @@ export function instrumentEntry(sniffed: Sniffed, { columns }: Proposed, kind?: 
     kind: kind ?? kindOf(channels),
     ...(measures.length === 0 ? {} : { measures }),
     ...(sniffed.encoding === undefined ? {} : { encoding: sniffed.encoding }),
-    delimiter: sniffed.delimiter === "\t" ? "tab" : sniffed.delimiter,
+    ...(sniffed.headers.length < 2 && sniffed.decimal === "."
+      ? {}
+      : { delimiter: sniffed.delimiter === "\t" ? "tab" : sniffed.delimiter }),
     ...(sniffed.decimal === "," ? { decimal: "," } : {}),
     ...((sniffed.headerLine ?? 1) === 1 ? {} : { header_row: sniffed.headerLine }),
     ...(sniffed.skipped === 0 ? {} : { skip_rows: sniffed.skipped }),

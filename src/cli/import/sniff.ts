@@ -27,6 +27,7 @@ const PLAIN = /^[+-]?(\d+([.,]\d+)?|[.,]\d+)(e[+-]?\d+)?$/i;
 const TIME = /^\d{1,3}:\d{2}(:\d{2})?([.,]\d+)?$/;
 const USUAL_MARKS = new Set(["", "-", "--", "na", "n/a", "nan", "null", "?", "#n/a"]);
 const isValue = (cell: string) => PLAIN.test(cell) || TIME.test(cell);
+const isDigits = (cell: string) => /^\d+$/.test(cell);
 const isEmpty = (cell: string) => USUAL_MARKS.has(cell.toLowerCase());
 
 /** Undefined when no table is found. */
@@ -75,8 +76,12 @@ function table(text: string, delimiter: Sniffed["delimiter"]) {
     if (named && share(row, (cell) => /\p{L}/u.test(cell)) >= 0.5) headerAt = i;
     else if (!named && (headerAt !== undefined || row.some((cell) => cell !== ""))) break;
   }
-  const good = rows.slice(firstData).filter(isData).length;
-  return { headerAt, firstData, rows, lines, delimiter, score: good * (width > 1 ? 2 + Math.min(width, 20) / 20 : 1) };
+  const data = rows.slice(firstData).filter(isData);
+  // A decimal comma taken for a delimiter cuts numbers into cells that look like numbers, or like nothing.
+  if (delimiter === "," && width === 2 && headerAt === undefined && data.every((row) => row.every(isDigits)))
+    return undefined;
+  const sound = data.reduce((sum, row) => sum + share(row, (cell) => isValue(cell) || isEmpty(cell)), 0);
+  return { headerAt, firstData, rows, lines, delimiter, score: sound * (width > 1 ? 2 + Math.min(width, 20) / 20 : 1) };
 }
 
 const share = (row: readonly string[], test: (cell: string) => boolean) => row.filter(test).length / row.length;
