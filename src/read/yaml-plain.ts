@@ -148,8 +148,9 @@ function inline(file: File, start: number, line: Line, indent: number, depth: nu
     ended(text, close, line.end);
     return quoted(text.slice(start, close));
   }
-  const comment = text.indexOf(" #", start);
-  const word = text.slice(start, comment >= 0 && comment < line.end ? comment : line.end).trimEnd();
+  const rest = text.slice(start, line.end);
+  const comment = rest.indexOf(" #");
+  const word = (comment >= 0 ? rest.slice(0, comment) : rest).trimEnd();
   return /:(?: |$)/.test(word) ? fail() : plain(word);
 }
 

@@ -46,7 +46,7 @@ export function readYaml(file: string, content: string | Uint8Array): Document {
 function located(file: string, text: string, value: unknown): Document {
   let parsed: Document | undefined;
   const whole = () => {
-    parsed ??= parse(file, text);
+    parsed ??= parse(file, text, false);
     return parsed;
   };
   return {
@@ -72,13 +72,14 @@ function parseOrSay(file: string, text: string): Document {
 }
 
 /** By the general parser, with every place. Exported for the test that holds plainYaml against it. */
-export function parse(file: string, text: string): Document {
+export function parse(file: string, text: string, uniqueKeys = true): Document {
   const lineCounter = new LineCounter();
   const at = placer(file, text, lineCounter);
   const document = parseDocument(text, {
     version: "1.2",
     schema: "core",
     lineCounter,
+    uniqueKeys, // looking for a key that stands twice is not needed in a text that plainYaml has read
     prettyErrors: false,
     logLevel: "error",
   });
@@ -86,7 +87,7 @@ export function parse(file: string, text: string): Document {
   if (faults.length > 0) return withFaults(file, text, faults, at);
   const root = document.contents;
   if (root === null) return unreadable(file, text, "file-empty", words.emptyFile());
-  const inside = inspect(root, (alias) => alias.resolve(document) !== undefined);
+  const inside = inspect(root, (alias) => alias.resolve(document));
   if (inside.length > 0) return withFaults(file, text, inside, at);
   const value: unknown = document.toJS({ maxAliasCount: YAML_LIMITS.aliases });
   const resolved = (node: Node | null | undefined) => (isAlias(node) ? node.resolve(document) : node);
@@ -94,10 +95,16 @@ export function parse(file: string, text: string): Document {
 }
 
 /** Walks the tree for what the grammar allows and a record must not hold. */
-function inspect(root: Node, resolves: (alias: Alias) => boolean): Fault[] {
+function inspect(root: Node, resolved: (alias: Alias) => Node | undefined): Fault[] {
   const faults: Fault[] = [];
   let aliases = 0;
+  const open = new Set<Node>();
   const walk = (node: Node | null, depth: number): void => {
+    if (node !== null && !isScalar(node)) open.add(node);
+    look(node, depth);
+    if (node !== null) open.delete(node);
+  };
+  const look = (node: Node | null, depth: number): void => {
     if (node === null || faults.length >= YAML_LIMITS.faults) return;
     const span = spanOf(node);
     if (depth > YAML_LIMITS.nesting) {
@@ -108,8 +115,12 @@ function inspect(root: Node, resolves: (alias: Alias) => boolean): Fault[] {
       if (aliases > YAML_LIMITS.aliases) {
         if (aliases === YAML_LIMITS.aliases + 1)
           faults.push({ span, code: "yaml-alias", words: words.alias("too many aliases") });
-      } else if (!resolves(node))
-        faults.push({ span, code: "yaml-alias", words: words.alias(`the alias ${quote(`*${node.source}`)}`) });
+      } else {
+        const target = resolved(node);
+        // Neither an alias of nothing nor one of the very thing it stands in can be written out.
+        if (target === undefined || open.has(target))
+          faults.push({ span, code: "yaml-alias", words: words.alias(`the alias ${quote(`*${node.source}`)}`) });
+      }
     } else if (isMap(node))
       for (const pair of node.items as Pair<Node, Node | null>[]) {
         const key = isScalar(pair.key) ? String(pair.key.value) : undefined;

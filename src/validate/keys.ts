@@ -19,6 +19,8 @@ type Report = (
   repair?: string,
 ) => void;
 
+const MOST_EXPLAINED = 200;
+
 export function keyFaults(document: Document, errors: readonly ErrorObject[], checker: Checker, report: Report): void {
   const [first] = errors;
   if (first === undefined) return;
@@ -39,7 +41,8 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
         ? [String(e.params.propertyName)]
         : [],
   );
-  for (const key of new Set(unknown)) {
+  const all = [...new Set(unknown)];
+  for (const key of all.slice(0, MOST_EXPLAINED)) {
     const at = [...path, key];
     const rival = rivalUnit(key, absent);
     const near = rival?.key ?? nearest(key, [...missing]) ?? nearest(key, absent);
@@ -69,6 +72,9 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
       else report("error", "unknown-key", at, words.unknownKey(key, Object.keys(properties), where), "key");
     }
   }
+  // What is meant by hundreds of unknown keys nobody reads: beyond a limit they are only counted.
+  for (const key of all.slice(MOST_EXPLAINED))
+    report("error", "unknown-key", [...path, key], words.unknownKey(key, [], where), "key");
   for (const key of missing)
     report(
       "error",
