@@ -42,11 +42,15 @@ ${link.inputs.map(fold).join("\n")}
 function facts(link: Link): string {
   const rows: [string, string | undefined][] = [
     ["because", link.because],
-    ["from", link.key],
+    ["from", link.key && [link.key, link.at].filter(Boolean).join(", ")],
     ["formula", link.formula && [link.formula.name, link.formula.equation].filter(Boolean).join(": ")],
     ["source", link.formula?.source],
     ["checked", link.formula?.check],
-    ...link.given.map((given): [string, string] => ["with", `${given.name}: ${given.text}`]),
+    ...link.given.map((given): [string, string] => [
+      "with",
+      `${given.name}: ${given.text}${given.at ? ` (${given.at})` : ""}`,
+    ]),
+    ...(link.read ?? []).map(({ key, at }): [string, string] => ["read in", `${key}, ${at}`]),
     ["error", link.error],
     ...link.norms.map((norm): [string, string] => ["norm", norm]),
     ...link.remarks.map((remark): [string, string] => ["remark", remark]),

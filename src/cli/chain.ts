@@ -16,6 +16,10 @@ export interface Link {
   readonly because?: string;
   /** Session key, when the value was typed or measured. */
   readonly key?: string;
+  /** Where the key stands, file:line. */
+  readonly at?: string;
+  /** Blocks of the practice's files it was read from, where no single key says it. */
+  readonly read?: readonly { readonly key: string; readonly at: string }[];
   readonly formula?: {
     readonly name: string;
     readonly title?: string;
@@ -24,7 +28,7 @@ export interface Link {
     readonly check?: string;
   };
   /** Inputs that are not entries of their own: a window, a choice, a file. */
-  readonly given: readonly { readonly name: string; readonly text: string }[];
+  readonly given: readonly { readonly name: string; readonly text: string; readonly at?: string }[];
   readonly error?: string;
   readonly norms: readonly string[];
   readonly remarks: readonly string[];
@@ -170,19 +174,22 @@ function normsOf(entry: Entry): string[] {
   );
 }
 
+const inside = (at: string | undefined): string => (at === undefined ? "" : `  (${at})`);
+
 /** The chain as indented text. */
 export function chainText(link: Link, indent = 0): string {
   const pad = " ".repeat(indent);
   const lines = [
     `${pad}${link.id}  ${link.found}${link.title.toLowerCase() === link.id.replaceAll("_", " ") ? "" : `  (${link.title})`}`,
     ...(link.because ? [`${pad}  because  ${link.because}`] : []),
-    ...(link.key ? [`${pad}  from     ${link.key}`] : []),
+    ...(link.key ? [`${pad}  from     ${link.key}${inside(link.at)}`] : []),
     ...(link.formula
       ? [`${pad}  formula  ${link.formula.name}${link.formula.equation ? `: ${link.formula.equation}` : ""}`]
       : []),
     ...(link.formula?.source ? [`${pad}  source   ${link.formula.source}`] : []),
     ...(link.formula?.check ? [`${pad}  checked  ${link.formula.check}`] : []),
-    ...link.given.map((g) => `${pad}  with     ${g.name}: ${g.text}`),
+    ...link.given.map((g) => `${pad}  with     ${g.name}: ${g.text}${inside(g.at)}`),
+    ...(link.read ?? []).map(({ key, at }) => `${pad}  read in  ${key}${inside(at)}`),
     ...(link.error ? [`${pad}  error    ${link.error}`] : []),
     ...link.norms.map((norm) => `${pad}  norm     ${norm}`),
     ...link.remarks.map((remark) => `${pad}  remark   ${remark}`),

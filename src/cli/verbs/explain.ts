@@ -1,10 +1,20 @@
 import { formulas } from "../../formulas.generated.js";
 import { nearest } from "../../kernel/near.js";
+import { readYaml } from "../../read/yaml.js";
 import { recorded } from "../build-client.js";
 import { chainOf, chainText } from "../chain.js";
 import { chainPage } from "../chain-page.js";
+import { type Documents, withPlaces } from "../chain-places.js";
 import { Unreadable } from "../files.js";
-import { findPractice, openPractice, select } from "../practice.js";
+import {
+  findPractice,
+  openPractice,
+  type Practice,
+  readIfThere,
+  SESSION,
+  select,
+  type VisitFolder,
+} from "../practice.js";
 import { type Verb, WrongUse } from "../verb.js";
 
 const HELP = `waymark explain VISIT MEASURE  follow one number back to its inputs and sources
@@ -14,8 +24,8 @@ const HELP = `waymark explain VISIT MEASURE  follow one number back to its input
   --json    the chain as data
   --html    the chain as a page of its own
 
-Prints value, formula with equation and source, inputs down to the keys of the session file, error,
-reference tables and remarks. Reads results.yaml: build first.
+Prints value, formula with equation and source, inputs down to the keys of the session file with file and
+line, error, reference tables and remarks. Reads results.yaml: build first.
 `;
 
 export const verb: Verb = {
@@ -32,8 +42,8 @@ export const verb: Verb = {
     const results = visit && recorded(practice, visit);
     if (visit === undefined || results === undefined)
       throw new Unreadable(`${paths[0]}/results.yaml`, "is not there or cannot be read", "Run waymark build first.");
-    const link = chainOf(results, measure, formulas);
-    if (link === undefined) {
+    const chain = chainOf(results, measure, formulas);
+    if (chain === undefined) {
       const near = nearest(
         measure,
         results.entries.map((entry) => entry.id),
@@ -44,6 +54,7 @@ export const verb: Verb = {
         near ? `Did you mean ${near}?` : "The file lists them.",
       );
     }
+    const link = withPlaces(chain, documentsOf(practice, visit));
     if (flags.html) {
       io.out(chainPage(link, visit.path));
       return 0;
@@ -52,3 +63,16 @@ export const verb: Verb = {
     return 0;
   },
 };
+
+/** The files a chain ends in, as they are now. */
+function documentsOf(practice: Practice, visit: VisitFolder): Documents {
+  const read = (path: string) => {
+    const file = readIfThere(practice, path);
+    return file && readYaml(file.path, file.bytes);
+  };
+  return {
+    "session.yaml": read(`${visit.path}/${SESSION}`),
+    "client.yaml": read(`clients/${visit.client}/client.yaml`),
+    "lab.yaml": read("lab.yaml"),
+  };
+}
