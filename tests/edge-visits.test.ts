@@ -221,6 +221,7 @@ describe("tests that went wrong or were short", () => {
     expect(answer.entry("plateau")?.kind).toBe("not given");
     expect(answer.verdict("maximality")).toBe("VO2peak");
     expect(norm(answer, "vo2_peak_per_mass", /kaminsky/)?.notGiven).toMatch(/exchange ratio of 1\.00 or more/);
+    expect(answer.because("chronotropic_index")).toMatch(/after a maximal effort only/);
   });
   it("a strap that died half-way leaves no peak heart rate and nothing built on one", async () => {
     const answer = await cycle({ edit: (b) => (b.t > 500 ? { hr: 0 } : {}) });

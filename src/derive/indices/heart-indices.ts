@@ -2,6 +2,7 @@
 import type { Cell, Column } from "../../kernel/measure.js";
 import type { MeasureId } from "../../kernel/measures.js";
 import type { Notebook, Ref } from "../../kernel/notebook.js";
+import { compareAtDecimals, toDecimals } from "../../kernel/rounding.js";
 import { mean } from "../../kernel/statistics.js";
 import type { Visit } from "../../kernel/visit.js";
 import { foundOrWithheld } from "../found-or-withheld.js";
@@ -15,6 +16,9 @@ export function heartIndices(book: Notebook, visit: Visit, bins: readonly Row[])
   recoveries(book, visit);
   course(book, bins);
 }
+
+/** Exchange ratio below which a test was not carried to the limit: as for the references of peak uptake (own rule). */
+const LEAST_RATIO = 1;
 
 /** A medicine that slows the heart, in words, or undefined. */
 export function slowingMedicine(visit: Visit): string | undefined {
@@ -37,6 +41,14 @@ function chronotropicResponse(book: Notebook, visit: Visit): void {
       predicted === undefined && "predicted maximal",
     ].filter(Boolean);
     book.withhold(id, `${absent.join(" and ")} heart rate ${absent.length === 1 ? "is" : "are"} not given`);
+    return;
+  }
+  const ratio = book.value("rer_peak");
+  if (ratio !== undefined && compareAtDecimals(ratio, LEAST_RATIO, 2) < 0) {
+    book.withhold(
+      id,
+      `it holds after a maximal effort only, and the exchange ratio at the peak was ${toDecimals(ratio, 2)}, below ${toDecimals(LEAST_RATIO, 2)}`,
+    );
     return;
   }
   const medicine = slowingMedicine(visit);
