@@ -4,6 +4,7 @@
  * document information and as XMP. The printed pages themselves are not touched.
  */
 import { PdfError, readPdfObjects, writePdf } from "./pdf-objects.js";
+import { slimStructure } from "./pdf-structure.js";
 
 export interface PdfFacts {
   readonly title: string;
@@ -24,7 +25,7 @@ export function finishPdf(printed: Uint8Array, facts: PdfFacts): Uint8Array {
   const steady = (content: string): string =>
     content.endsWith("endstream") ? content : content.replace(/\(node\d{8}\)/g, (node) => numbered(node, nodes));
   const xmp = Buffer.from(metadata(facts), "utf8");
-  const all = new Map([...objects].map(([number, content]) => [number, steady(content)]));
+  const all = new Map([...slimStructure(objects)].map(([number, content]) => [number, steady(content)]));
   all.set(info, `<<${information(facts)}>>`);
   all.set(root, `${steady(catalog).slice(0, -2)}\n/Metadata ${size} 0 R>>`);
   all.set(size, `<</Type/Metadata/Subtype/XML/Length ${xmp.length}>>\nstream\n${xmp.toString("latin1")}\nendstream`);

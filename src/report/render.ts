@@ -6,6 +6,7 @@ import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Results } from "../kernel/results.js";
 import type { Rule } from "../kernel/rule.js";
 import { speechOf, type WordTree } from "../kernel/speech.js";
+import { printable } from "./characters.js";
 import { remembering } from "./remembered-figures.js";
 import { openSvgDrawer, type SvgDrawer, type Theme } from "./svg.js";
 import { compileTemplates, type Page, type TemplateSet } from "./templates.js";
@@ -121,7 +122,7 @@ async function render(
         : referral(context, shared);
   const page = pages[PAGES[input.edition]];
   if (page === undefined) throw new Error(`no template ${PAGES[input.edition]}`);
-  return page(view);
+  return printable(page(view), assets.theme);
 }
 
 /** Where the numbers behind a figure stand: its table in the results, the table of changes, or its own among the data. */

@@ -177,44 +177,64 @@ function tidy(svg: string, figure: Figure): string {
 }
 
 /**
- * Round points, as small as they can be written. A circle becomes some twenty curves in a PDF, a short stroke with a
- * round cap one line: points without an edge become one path of such strokes. Rings and edged points stay circles.
+ * Round points, as small as they can be written. A circle becomes sixteen curves in a PDF, a short stroke with a round
+ * cap one line: points become one path of such strokes, rings two, the inner in the colour of the paper. Rings that are
+ * seen through stay circles.
  */
 function circles(run: string): string {
   const out: string[] = [];
   let open = "";
   let group: string[] = [];
   const flush = (): void => {
-    if (group.length > 0)
-      out.push(open.startsWith(" fill") ? `<g${open}>${group.join("")}</g>` : `<path${open} d="${group.join("")}"/>`);
+    if (group.length > 0) out.push(drawn(open, group));
     group = [];
   };
   for (const [, cx, cy, radius, look = ""] of run.matchAll(
     /<path transform="translate\(([^,]+),([^)]+)\)" d="M([\d.]+),0A[^"]*"([^>]*)\/>/g,
   )) {
-    const fill = / fill="([^"]*)"/.exec(look)?.[1];
-    const plain = fill !== undefined && fill !== "none" && !/ (?:stroke|fill-opacity)=/.test(look);
-    const style = plain
-      ? ` stroke-linecap="round" stroke="${fill}" stroke-width="${oneDecimal(String(2 * Number(radius)))}"`
-      : ` fill="${fill ?? "none"}"${look.replace(/ fill="[^"]*"/, "")}`;
+    const style = `${radius}${look}`;
     if (style !== open) flush();
     open = style;
-    group.push(plain ? `M${cx},${cy}h.1` : `<circle cx="${cx}" cy="${cy}" r="${radius}"/>`);
+    group.push(`${cx},${cy}`);
   }
   flush();
   return out.join("");
 }
 
+function drawn(style: string, places: readonly string[]): string {
+  const [, r = "", look = ""] = /^([\d.]+)(.*)$/s.exec(style) ?? [];
+  const radius = Number(r);
+  const fill = / fill="([^"]*)"/.exec(look)?.[1];
+  const stroke = / stroke="([^"]*)"/.exec(look)?.[1];
+  const edge = Number(/ stroke-width="([^"]*)"/.exec(look)?.[1] ?? "1");
+  const dots = (colour: string, across: number): string =>
+    `<path stroke-linecap="round" stroke="${colour}" stroke-width="${oneDecimal(String(across))}" d="${places.map((at) => `M${at}h.1`).join("")}"/>`;
+  if (/-opacity=|stroke-dash/.test(look) || (fill === undefined && stroke === undefined)) {
+    const each = places.map((at) => `<circle cx="${at.replace(",", '" cy="')}" r="${r}"/>`).join("");
+    return `<g fill="${fill ?? "none"}"${look.replace(/ fill="[^"]*"/, "")}>${each}</g>`;
+  }
+  if (stroke === undefined) return dots(fill ?? PAPER, 2 * radius);
+  return `${dots(stroke, 2 * radius + edge)}${dots(fill === undefined || fill === "none" ? PAPER : fill, 2 * radius - edge)}`;
+}
+const PAPER = "#ffffff";
+
 /** A path of dots with each but the first placed from the one before: a third shorter. */
 function closer(path: string): string {
   let [px, py] = [0, 0];
+  const seen = new Set<string>();
   return path.replace(/M(-?[\d.]+),(-?[\d.]+)h\.1/g, (_, x: string, y: string, at: number) => {
     const [tx, ty] = [Math.round(Number(x) * 10), Math.round(Number(y) * 10)];
+    // A dot on a dot, less than a pixel away, changes nothing that can be seen.
+    const cell = `${Math.round(tx / SAME)} ${Math.round(ty / SAME)}`;
+    if (seen.has(cell)) return "";
+    seen.add(cell);
     const [dx, dy] = [tx - px - 1, ty - py];
     [px, py] = [tx, ty];
     return at === 0 ? `M${x},${y}h.1` : `m${tenths(dx)}${dy < 0 ? "" : ","}${tenths(dy)}h.1`;
   });
 }
+/** Tenths of a pixel within which two dots are one. */
+const SAME = 8;
 const tenths = (n: number): string => String(n / 10).replace(/^(-?)0\./, "$1.");
 
 const attribute = (text: string): string =>

@@ -64,10 +64,10 @@ describe.skipIf(found === undefined)("in Chromium (skipped where there is none)"
       await page.setViewport({ width, height: 900 });
       expect(await page.evaluate("document.documentElement.scrollWidth"), `${width} px`).toBe(width);
     }
-    // Chromium shrinks a printed page whose content is wider than the paper: A4 and Letter leave 658 and 680 px.
+    // Chromium shrinks a printed page whose content is wider than the paper: A4 and Letter leave 680 and 702 px.
     await page.emulateMediaType("print");
-    await page.setViewport({ width: 658, height: 900 });
-    expect(await page.evaluate("document.documentElement.scrollWidth"), "paper").toBe(658);
+    await page.setViewport({ width: 680, height: 900 });
+    expect(await page.evaluate("document.documentElement.scrollWidth"), "paper").toBe(680);
     await page.close();
   });
 });

@@ -31,6 +31,8 @@ export const vSlope: Chart = (input) => {
         y: { value: -3 },
         text: { field: "name", type: "nominal" },
       }),
+    ],
+    over: [
       layer("lines", "line", "fit", { x: x("x", null), y: y("y", null), detail: { field: "line", type: "nominal" } }),
     ],
     data: {

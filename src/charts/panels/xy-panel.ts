@@ -16,6 +16,8 @@ export interface XyPanel {
   readonly cloud?: readonly [Channel, Channel];
   readonly zero?: boolean;
   readonly more?: readonly Spec[];
+  /** Drawn over the means. */
+  readonly over?: readonly Spec[];
   readonly data?: Readonly<Record<string, readonly Datum[]>>;
 }
 
@@ -39,6 +41,7 @@ export function xyPanel(data: TestData, panel: XyPanel): Figure | undefined {
       : []),
     ...(panel.more ?? []),
     layer("bins", "point", "bins", { x: x("x", panel.xTitle, zero), y: y("y", panel.yTitle, zero) }),
+    ...(panel.over ?? []),
   ]);
   return {
     name: panel.name,

@@ -40,7 +40,7 @@ export const info: FormulaInfo<[number], FalseAlarms> = {
   id: "false-alarms",
   revision: 1,
   title: "False alarms among many comparisons",
-  equation: "1 − 0.95ᵏ; 0.05 k",
+  equation: "1 − 0.95^k; 0.05 k",
   inputs: { measures: { unit: "", range: "1 or more" } },
   output: { unit: "share", decimals: 2 },
   source: {

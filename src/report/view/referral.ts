@@ -3,13 +3,13 @@ import {
   type Context,
   conditionName,
   entriesOf,
+  entryOf,
   nameOf,
   quantityOf,
   sectionOf,
   sentence,
   valueWithUnit,
 } from "./context.js";
-import { verdictText } from "./sections.js";
 import { leading } from "./summary.js";
 import type { Fact, Frame, ReferralView } from "./types.js";
 
@@ -50,9 +50,11 @@ export function referral(context: Context, shared: Frame): ReferralView {
   const missing = (["blood_pressure", "lungs", "incremental", "lactate", "hypoxia"] as const).filter(
     (one) => !recorded.has(one),
   );
+  const reason = leading(context).map((judgement) => sentence(judgement.because));
   return {
     ...shared,
-    reason: leading(context).map((judgement) => sentence(judgement.because)),
+    reason,
+    hasReason: reason.length > 0,
     hasOutside: outside.length > 0,
     outside,
     measured: SHOWN.flatMap((id): Fact[] => {
@@ -76,12 +78,24 @@ export function referral(context: Context, shared: Frame): ReferralView {
   };
 }
 
+/** Findings beyond the limits for referral, each with its limit and source; a verdict that no such finding explains. */
 function outsideLimits(context: Context): Fact[] {
   const { speech } = context;
-  const judged = leading(context).map((judgement) => ({
-    name: nameOf(context, judgement.id),
-    value: `${verdictText(context, judgement.verdict)}: ${sentence(judgement.because)}`,
-  }));
+  const flags = entryOf(context, "referral_flags");
+  const rows = flags?.kind === "table" ? flags.rows : [];
+  const at = (key: string) => (flags?.kind === "table" ? flags.columns.findIndex((column) => column.key === key) : -1);
+  const judged = rows.map((row) => {
+    const cell = (key: string) => String(row[at(key)] ?? speech.say("report.absent"));
+    return {
+      name: cell("measure"),
+      value: speech.say("referral.beyond", {
+        found: cell("found"),
+        limit: cell("limit"),
+        source: cell("source"),
+        urgency: cell("urgency"),
+      }),
+    };
+  });
   const below = entriesOf(context, "quantity").flatMap((quantity): Fact[] =>
     (quantity.norms ?? []).flatMap((norm) =>
       norm.lowerLimit !== undefined && quantity.value < norm.lowerLimit

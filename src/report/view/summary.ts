@@ -32,7 +32,8 @@ export function threeSentences(context: Context): string[] {
   const { speech, client, results } = context;
   const goal = client.goals?.[0]?.goal;
   const came = goal === undefined ? speech.say("client.came_without_goal") : speech.say("client.came", { goal });
-  return [sentence(came), sentence(found(context)), sentence(next(context, results.purpose === "retest"))];
+  const first = leading(context).map((judgement) => sentence(judgement.because));
+  return [...first, sentence(came), sentence(found(context)), sentence(next(context, results.purpose === "retest"))];
 }
 
 function found(context: Context): string {

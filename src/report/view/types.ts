@@ -204,6 +204,7 @@ export interface ClientView extends Frame {
 }
 export interface ReferralView extends Frame {
   readonly reason: readonly string[];
+  readonly hasReason: boolean;
   readonly hasOutside: boolean;
   readonly outside: readonly Fact[];
   readonly measured: readonly Fact[];

@@ -1,0 +1,43 @@
+/**
+ * The structure tree of a printed PDF, with less paper: attributes that say the default are left out, and an element that
+ * only wraps one piece of marked content gives that piece to its parent. What a screen reader is told stays the same.
+ */
+
+const WRAPPER = /^<<\/Type \/StructElem\s+\/S \/NonStruct\s+\/P (\d+) 0 R\s+\/Pg (\d+ 0 R)\s+\/K (\d+)>>$/;
+const ONLY_CHILD = /\/K (\d+) 0 R(?=\s*(?:\/|>>))/;
+const DEFAULTS = /\s*<<\/O \/Table\s+\/(?:Row|Col)Span 1>>/g;
+
+export function slimStructure(objects: ReadonlyMap<number, string>): Map<number, string> {
+  const slim = new Map<number, string>();
+  for (const [number, content] of objects)
+    slim.set(
+      number,
+      content.endsWith("endstream") ? content : content.replace(DEFAULTS, "").replace(/\s*\/A \[\s*\]/, ""),
+    );
+  const moved = new Map<string, string>();
+  for (const [number, content] of slim) {
+    const wrapper = WRAPPER.exec(content);
+    const parent = Number(wrapper?.[1]);
+    const above = wrapper === null ? undefined : slim.get(parent);
+    if (!wrapper || above === undefined || !above.startsWith("<</Type /StructElem")) continue;
+    // Only where the wrapper is all the parent holds, and the parent names no page of its own.
+    if (Number(ONLY_CHILD.exec(above)?.[1]) !== number || /\/Pg /.test(above)) continue;
+    slim.set(parent, above.replace(ONLY_CHILD, `/Pg ${wrapper[2]} /K ${wrapper[3]}`));
+    slim.delete(number);
+    moved.set(`${number} 0 R`, `${parent} 0 R`);
+  }
+  // The parent tree, arrays of references, follows.
+  for (const [number, content] of slim)
+    if (content.startsWith("["))
+      slim.set(
+        number,
+        content.replace(/\d+ 0 R/g, (ref) => final(ref, moved)),
+      );
+  return slim;
+}
+
+function final(ref: string, moved: ReadonlyMap<string, string>): string {
+  let at = ref;
+  for (let next = moved.get(at); next !== undefined; next = moved.get(at)) at = next;
+  return at;
+}
