@@ -112,6 +112,18 @@ describe("people outside the tables", () => {
     expect(answer.because("waist_to_height")).toMatch(/pregnancy/);
     expect(answer.quantity("waist")?.norms?.every((position) => position.category === undefined) ?? true).toBe(true);
   });
+  it("a scan in pregnancy is put in no reference", async () => {
+    const scan = (pregnant: boolean) =>
+      blocks(
+        `size: {stature_cm: 165, mass_kg: 66, pregnant: ${pregnant}}\ndxa: {scanner_maker: hologic, pregnancy: ${pregnant ? "possible" : "excluded"}, whole: {fat_g: 18000, lean_g: 45000, bmc_g: 2600}}\n`,
+        { client: clientText({ sex: "female" }) },
+      );
+    const norms = async (pregnant: boolean) => (await scan(pregnant)).quantity("body_fat_percent")?.norms ?? [];
+    expect((await norms(true)).map((p) => [p.percentile, p.notGiven])).toEqual([
+      [undefined, "it does not hold in pregnancy"],
+    ]);
+    expect((await norms(false)).some((p) => p.percentile !== undefined)).toBe(true);
+  });
   it("a woman on the cycle gets no percentile by default, and the German band when it is chosen", async () => {
     const woman = { client: clientText({ sex: "female" }) };
     const plain = await cycle(woman);

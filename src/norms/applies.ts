@@ -1,5 +1,6 @@
 /** Whom a table covers: every reason why it does not cover a person, in plain words. Nothing is extrapolated. */
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
+import { measureInfo } from "../kernel/measures.js";
 import { toDecimals } from "../kernel/rounding.js";
 import { FACTS, type Person } from "./person.js";
 
@@ -28,6 +29,9 @@ export function refusals(table: ReferenceTable, person: Person): readonly string
     else if (!limit.includes(String(fact)))
       found.push(refused ?? `it covers ${limit.join(" or ")} only, and the ${name} is ${fact}`);
   }
+  const pregnant = person.facts.pregnant === "yes" && rest.pregnant === undefined;
+  if (pregnant && measureInfo(table.measure)?.section === "composition")
+    found.push(FACTS.pregnant.refused ?? "it does not hold in pregnancy");
   if (PEAK_UPTAKE.includes(table.measure)) found.push(...(person.notAsReferences ?? []));
   return found;
 }

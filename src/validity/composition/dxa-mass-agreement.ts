@@ -31,7 +31,7 @@ export const rule: Rule = {
       return [notRecorded("body mass", "The scan's mass was held against nothing.", ["dxa_total_mass"])];
     const apart = (100 * (scan - scale)) / scale;
     if (Math.abs(apart) <= 3) return [];
-    const found = `scan ${toDecimals(scan, 1)} kg, scale ${toDecimals(scale, 1)} kg: ${toDecimals(apart, 1)} % apart`;
+    const found = `scan ${toDecimals(scan, 1)} kg, scale ${toDecimals(scale, 1)} kg: ${toDecimals(Math.abs(apart), 1)} % apart`;
     const fatal = Math.abs(apart) > 10;
     const because = fatal
       ? "The scan or the weighing is of another client or another day."
