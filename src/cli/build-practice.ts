@@ -144,7 +144,7 @@ function contentKeys(practice: Practice): ReadonlyMap<string, string> {
     ...overrideFiles(practice),
   ];
   const shared = [
-    programDigest(),
+    programDigest(practice.root),
     readFile(practice.root, "lab.yaml").sha256,
     ...own.map((file) => `${file.path} ${file.sha256}`),
     ...repeatDigests(practice),

@@ -61,16 +61,48 @@ export function isFresh(folder: string, built: Built | undefined, key: string, f
   });
 }
 
-/** One digest of everything in the program that can move a byte of output: code, schemas, templates, tables. */
-export function programDigest(): string {
+let known: string | undefined;
+
+/**
+ * One digest of everything in the program that can move a byte of output: code, schemas, templates, tables. With the
+ * root of a practice it is kept there beside sizes and times of the program's files, which are quicker asked than read.
+ */
+export function programDigest(root?: string): string {
+  known ??= root === undefined ? digestOf(programFiles()) : keptDigest(root);
+  return known;
+}
+
+function keptDigest(root: string): string {
+  const files = programFiles();
+  const facts = files.map((file) => {
+    const { size, mtimeMs, ctimeMs } = statSync(join(PROGRAM, file));
+    return `${file} ${size} ${mtimeMs} ${ctimeMs}`;
+  });
+  const signature = sha256([PROGRAM, ...facts].join("\n"));
+  const path = join(root, ".waymark", "program.json");
+  try {
+    const kept = JSON.parse(readFileSync(path, "utf8")) as { signature?: unknown; digest?: unknown } | null;
+    if (kept?.signature === signature && typeof kept.digest === "string") return kept.digest;
+  } catch {
+    // none kept, or not readable: read the program itself
+  }
+  const digest = digestOf(files);
+  mkdirSync(join(root, ".waymark"), { recursive: true });
+  writeAtomically(path, JSON.stringify({ signature, digest }));
+  return digest;
+}
+
+function programFiles(): string[] {
   const parts = ["dist", "schema", "templates", "src/norms/tables", "src/compare/tables", "src/plan/profiles"];
-  const texts = parts
+  return parts
     .filter((part) => existsSync(join(PROGRAM, part)))
     .flatMap((part) =>
       readdirSync(join(PROGRAM, part), { recursive: true, encoding: "utf8" })
         .filter((file) => /\.(js|json|yaml|hbs|css|woff2)$/.test(file))
         .sort()
-        .map((file) => `${part}/${file}\n${sha256(readFileSync(join(PROGRAM, part, file)))}`),
+        .map((file) => `${part}/${file}`),
     );
-  return sha256(texts.join("\n"));
 }
+
+const digestOf = (files: readonly string[]): string =>
+  sha256(files.map((file) => `${file}\n${sha256(readFileSync(join(PROGRAM, file)))}`).join("\n"));
