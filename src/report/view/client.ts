@@ -1,7 +1,8 @@
 /** The client's edition: plain words, few numbers, what to do next. */
 import { measureInfo } from "../../kernel/measures.js";
-import { type Context, entriesOf, entryOf, nameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
+import { type Context, entriesOf, entryOf, nameOf, quantityOf, valueWithUnit } from "./context.js";
 import { keyMeasures, NO_FIGURE } from "./keys.js";
+import { remarkTitle } from "./sections.js";
 import { leading, planIsReady, threeSentences } from "./summary.js";
 import { tableView } from "./tables.js";
 import type { ClientView, Fact, Frame, TableView } from "./types.js";
@@ -36,16 +37,32 @@ export function clientEdition(context: Context, shared: Frame): ClientView {
 function howSure(context: Context): string[] {
   const { speech } = context;
   const weak = entriesOf(context, "remark").filter((remark) => remark.severity !== "record");
-  const withheld = entriesOf(context, "not given").flatMap((entry) => {
-    const name = clientName(context, entry.id);
-    return name === undefined ? [] : [{ name, because: entry.because.replace(/\.$/, "") }];
+  const troubled = weak.map((remark) => {
+    const concerns = remark.affects.flatMap((id) => clientName(context, id) ?? []);
+    const title = remarkTitle(context, remark);
+    return concerns.length === 0
+      ? speech.say("client.weak_all", { title })
+      : speech.say("client.weak", { title, measures: speech.list([...new Set(concerns)]) });
   });
+  // Several values of one threshold have one name; the reason is said once, the first and plainest of them.
+  const withheld = new Map<string, string>();
+  for (const entry of entriesOf(context, "not given")) {
+    const name = clientName(context, entry.id);
+    if (name !== undefined && !withheld.has(name)) withheld.set(name, plainReason(context, entry.because));
+  }
   return [
-    ...(weak.length === 0 ? [speech.say("client.all_well")] : [speech.say("client.mostly_well")]),
-    ...weak.map((remark) => sentence(remark.because)),
-    ...withheld.map(({ name, because }) => speech.say("client.could_not_tell", { measure: name, because })),
+    speech.say(weak.length === 0 ? "client.all_well" : "client.mostly_well"),
+    ...new Set(troubled),
+    ...[...withheld].map(([measure, because]) => speech.say("client.could_not_tell", { measure, because })),
     speech.say("client.every_test_varies"),
   ];
+}
+
+/** The reason in a client's words; the practitioner's edition has it in full. */
+function plainReason({ speech }: Context, because: string): string {
+  if (/not identified/.test(because)) return speech.say("client.reasons.not_clear");
+  if (/^withheld/.test(because)) return speech.say("client.reasons.check_failed");
+  return speech.say("client.reasons.missing");
 }
 
 /** What a client calls a measure, or undefined for those a client is not shown. */
