@@ -8,6 +8,7 @@ import type { Visit } from "../kernel/visit.js";
 import { deriveAltitude } from "./altitude.js";
 import { deriveBloodPressure } from "./blood-pressure.js";
 import { deriveComposition } from "./composition.js";
+import { deriveControls } from "./controls.js";
 import { deriveField } from "./field.js";
 import { deriveHeartRateVariability } from "./heart-rate-variability.js";
 import { deriveHypoxia } from "./hypoxia.js";
@@ -28,6 +29,7 @@ export function derive(visit: Visit): readonly Entry[] {
   deriveSize(book, visit);
   deriveBloodPressure(book, visit);
   deriveScreening(book, visit); // reads the resting pressure
+  deriveControls(book, visit);
   deriveComposition(book, visit);
   deriveLungs(book, visit);
   deriveStrength(book, visit);

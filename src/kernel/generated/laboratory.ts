@@ -177,6 +177,12 @@ export interface InstrumentEntry {
    * Time by which gas lags behind flow after the instrument's own correction.
    */
   delay_s?: number;
+  /**
+   * Every biological control of this instrument: a healthy member of staff measured at one work rate every few weeks. Six or more show a trend that no single calibration shows; five or more make the limits of the next one. A visit looks at those up to its own date.
+   *
+   * @maxItems 2000
+   */
+  biological_controls?: ControlRecord[];
   calibration_limits?: CalibrationLimits;
   /**
    * Character set of its files. Without it: UTF-8, else the Western 8-bit set.
@@ -205,6 +211,24 @@ export interface InstrumentEntry {
    */
   missing?: string[];
   columns?: ColumnMapping;
+  confirmed?: Confirmed;
+}
+/**
+ * One control.
+ */
+export interface ControlRecord {
+  /**
+   * Date of the control, year-month-day.
+   */
+  date: string;
+  /**
+   * What was measured and in which unit, the same words every time: vo2 at 100 W, L/min. No names.
+   */
+  measure: string;
+  /**
+   * Value found.
+   */
+  value: number;
   confirmed?: Confirmed;
 }
 /**
