@@ -109,6 +109,43 @@ describe("the practitioner edition", () => {
   });
 });
 
+describe("what lab.yaml asks for", () => {
+  const laboratory = inputOf("client").laboratory;
+  it("prints customary units beside the metric ones, in the client edition alone", async () => {
+    const asked = { ...laboratory, units_beside: "customary" as const };
+    const client = text(await reporter.renderReport({ ...inputOf("client"), laboratory: asked })).replace(/\s+/g, " ");
+    // 11.0 km/h / 1.609344 = 6.84 (NIST SP 811).
+    expect(client).toContain("11.0 km/h (6.8 mph)");
+    expect(client).toContain("+0.9 km/h (+0.6 mph)");
+    expect(client).not.toMatch(/mL\/kg[^/]*lb/);
+    expect(text(await reporter.renderReport(inputOf("client")))).not.toMatch(/ (?:mph|lb)\b/);
+    const full = text(await reporter.renderReport({ ...inputOf("practitioner"), laboratory: asked }));
+    expect(full).not.toMatch(/ (?:mph|lb)\b/);
+  });
+  it("sets the letterhead, the logo and the paper", async () => {
+    const asked = { ...laboratory, paper: "Letter" as const, letterhead: "First line\nSecond line <b>" };
+    const html = await reporter.renderReport({
+      ...inputOf("client"),
+      laboratory: asked,
+      logo: "data:image/png;base64,AAAA",
+    });
+    expect(html).toContain("@page{size:letter;");
+    expect(html).toContain('<img src="data:image/png;base64,AAAA" alt="">');
+    expect(html).toContain("<br>First line<br>Second line &lt;b&gt;");
+    expect(await reporter.renderReport(inputOf("client"))).toContain("@page{size:A4;");
+  });
+  it("prints a character that no face of the report has as its code, never in a font of the machine", async () => {
+    const entries = retest.entries.map((entry) =>
+      entry.kind === "remark" ? { ...entry, because: "Measured by あ, in zażółć and 𝛂." } : entry,
+    );
+    const words = text(await reporter.renderReport(inputOf("practitioner", "en", { ...retest, entries })));
+    expect(words).toContain("Measured by [U+3042], in zażółć and [U+1D6C2].");
+    for (const edition of EDITIONS)
+      for (const language of ["en", "de"])
+        expect(await reporter.renderReport(inputOf(edition, language))).not.toContain("[U+");
+  });
+});
+
 describe("the client's plan", () => {
   const withVerdict = async (id: string, verdict: string): Promise<string> => {
     const entries = retest.entries.map((entry) =>
@@ -127,6 +164,11 @@ describe("the client's plan", () => {
   it("gives way to a physician when the screening says so", async () => {
     const words = await withVerdict("screening_decision", "stop");
     expect(words).toMatch(/see a doctor before you train hard/);
+    // What leads: the reason of the screening, before what was found.
+    const reason = retest.entries.find((entry) => entry.id === "screening_decision");
+    const because = reason?.kind === "judgement" ? reason.because : "no reason";
+    expect(words.indexOf(because)).toBeGreaterThan(0);
+    expect(words.indexOf(because)).toBeLessThan(words.indexOf("You came"));
     expect(words).not.toMatch(/Follow the plan|Your training/);
   });
 });

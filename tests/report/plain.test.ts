@@ -68,7 +68,7 @@ const VISITS = [
 ] as const;
 
 describe.each(VISITS)("the client's edition of a %s", (_, results, earlier) => {
-  const page = openReporter(assets).renderReport(inputOf("client", "en", results, earlier));
+  const page = openReporter(assets).renderReport(inputOf("client", "en", results, [...earlier]));
 
   it("reads like a text for a twelve-year-old", async () => {
     const texts = blocks(await page);

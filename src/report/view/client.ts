@@ -1,6 +1,7 @@
 /** The client's edition: plain words, few numbers, what to do next. */
 import { measureInfo } from "../../kernel/measures.js";
 import { type Context, entriesOf, entryOf, nameOf, quantityOf, valueWithUnit } from "./context.js";
+import { customaryBeside } from "./customary.js";
 import { keyMeasures, NO_FIGURE } from "./keys.js";
 import { remarkTitle } from "./sections.js";
 import { leading, planIsReady, threeSentences } from "./summary.js";
@@ -17,18 +18,25 @@ export function clientEdition(context: Context, shared: Frame): ClientView {
   // Its table stands right below it, so it needs no link.
   const weeks = drawn && { ...drawn, hasData: false };
   const intensities = mayTrain(context) && training.length === 0 ? intensityFacts(context) : [];
+  const text =
+    context.laboratory.units_beside === "customary"
+      ? (metric: string) => customaryBeside(speech, metric)
+      : (metric: string) => metric;
   return {
     ...shared,
     sentences: threeSentences(context),
     keysTitle: speech.say(retest ? "client.what_changed" : "client.where_you_are"),
     hasKeys: keys.length > 0,
-    keys,
+    keys: keys.map((key) => ({ ...key, value: text(key.value), sentence: text(key.sentence) })),
     sure: howSure(context),
     hasTraining: training.length > 0 || intensities.length > 0,
-    training,
+    training: training.map((table) => ({
+      ...table,
+      rows: table.rows.map((row) => ({ ...row, cells: row.cells.map((cell) => ({ ...cell, text: text(cell.text) })) })),
+    })),
     hasWeeks: weeks !== undefined && training.length > 0,
     weeks: weeks ?? NO_FIGURE,
-    intensities,
+    intensities: intensities.map(({ name, value }) => ({ name, value: text(value) })),
     hasIntensities: intensities.length > 0,
   };
 }
