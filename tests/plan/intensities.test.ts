@@ -60,6 +60,24 @@ describe("three domains from two thresholds", () => {
     );
   });
 
+  it("never end easy at the second threshold: at 60 % of reserve where that is known, else without a number", () => {
+    const second = THRESHOLDS.filter((e) => e.id.startsWith("vt2"));
+    const bare = made(second);
+    expect(words(bare)).toEqual(["easy", "steady", "hard"]);
+    const limit = quantity("vt2_heart_rate", 172);
+    const known = made([limit, quantity("resting_heart_rate", 60), quantity("heart_rate_peak", 190)]);
+    // by hand: 60 + 0.6 · (190 − 60) = 138
+    expect(domains(known).map((row) => [row.heart_rate_from ?? null, row.heart_rate_to ?? null])).toEqual([
+      [null, 138],
+      [138, 172],
+      [172, null],
+    ]);
+    expect(basis(known).because).toMatch(/hard begins there\. Easy ends at 60 % of heart-rate reserve/);
+    const unknown = made([limit]);
+    expect(domains(unknown)[0]?.heart_rate_to ?? null).toBeNull();
+    expect(basis(unknown).because).toMatch(/not known as a number/);
+  });
+
   it("stop at one where only one is given, and take the lactate threshold for the second", () => {
     const first = THRESHOLDS.filter((e) => e.id.startsWith("vt1"));
     expect(words(made(first))).toEqual(["easy", "steady to hard"]);

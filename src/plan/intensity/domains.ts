@@ -36,7 +36,8 @@ const BLUNTING = ["beta blocker", "calcium-channel blocker", "other heart-rate l
 
 export function intensitiesOf(results: Results, visit: Visit): Intensities {
   const drug = visit.client.medication?.find((one) => BLUNTING.includes(one));
-  const found = fromThresholds(measuredBoundaries(results)) ?? fromReserve(results, drug !== undefined);
+  const reserve = fromReserve(results, drug !== undefined);
+  const found = fromThresholds(measuredBoundaries(results), reserve) ?? reserve;
   if (drug === undefined) return found;
   return {
     ...found,
@@ -54,25 +55,41 @@ function withoutHeartRate(boundary: Boundary): Boundary {
   return rest;
 }
 
-function fromThresholds({ first, second, remark }: Boundaries): Intensities | undefined {
-  if (first === undefined && second === undefined) return undefined;
+/**
+ * Easy never ends at the second threshold: that is the lower limit of hard, an hour of it is a race. Where the first one
+ * is missing easy ends at its share of reserve, if that lies below, else where whole sentences end, without a number.
+ */
+function withoutFirst(second: Boundary, reserve: Intensities, more: string): Intensities {
+  const share = reserve.domains.find((domain) => domain.word === "easy")?.to;
+  const below =
+    share?.heartRate !== undefined && second.heartRate !== undefined && share.heartRate.value < second.heartRate.value;
+  const easy: Boundary = below ? { name: share.name, heartRate: share.heartRate } : { name: "whole sentences" };
+  const until = below
+    ? `Easy ends at ${share.name} (ACSM 2011 classes), which does not know this client's own first threshold: whole sentences go before the number.`
+    : "Where easy ends is not known as a number: go by whole sentences there.";
+  return {
+    basis: "one threshold",
+    because: `Only the ${second.name} is given: hard begins there. ${until}${more}`,
+    domains: [
+      { word: "easy", to: easy },
+      { word: "steady", from: easy, to: second },
+      { word: "hard", from: second },
+    ],
+  };
+}
+
+function fromThresholds({ first, second, remark }: Boundaries, reserve: Intensities): Intensities | undefined {
   const more = remark === undefined ? "" : ` ${remark}`;
-  if (first === undefined || second === undefined) {
-    const only = (first ?? second) as Boundary;
+  if (first === undefined) return second === undefined ? undefined : withoutFirst(second, reserve, more);
+  if (second === undefined)
     return {
       basis: "one threshold",
-      because: `Only the ${only.name} is given, so that ${first ? "steady and hard" : "easy and steady"} cannot be told apart by a number: go by breathing there.${more}`,
-      domains: first
-        ? [
-            { word: "easy", to: first },
-            { word: "steady to hard", from: first },
-          ]
-        : [
-            { word: "easy", to: only },
-            { word: "hard", from: only },
-          ],
+      because: `Only the ${first.name} is given, so that steady and hard cannot be told apart by a number: go by breathing there.${more}`,
+      domains: [
+        { word: "easy", to: first },
+        { word: "steady to hard", from: first },
+      ],
     };
-  }
   const gap = gapOf(first, second);
   if (gap !== undefined && gap.gap < gap.least) {
     return {

@@ -6,7 +6,7 @@ import type { Cell, Column } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
 import type { Results } from "../../kernel/results.js";
 import { roundTo, toDecimals } from "../../kernel/rounding.js";
-import { numberOf } from "../recorded.js";
+import { numberOf, quantityOf } from "../recorded.js";
 import { RATING, TALK } from "./anchors.js";
 import type { Boundary, Limit } from "./boundaries.js";
 import type { Domain, Intensities } from "./domains.js";
@@ -37,6 +37,16 @@ function otherMode(results: Results, modes: readonly string[]): string | undefin
     : `The test was made on a ${mode === "cycle" ? "cycle ergometer" : mode}; in other kinds of training (${others.join(", ")}) heart rate and power lie differently, so breathing goes first there.`;
 }
 
+/** A load read while it rose stands too high for steady work: said beside the limits. */
+function aheadOfUptake(results: Results): string | undefined {
+  const rising = (["vt1_power", "vt2_power", "vt1_speed", "vt2_speed"] as const).some((id) =>
+    quantityOf(results, id)?.note?.includes("uptake lags"),
+  );
+  return rising
+    ? "Power and speed were read while work rose, ahead of uptake by half a minute to a minute: in steady work they stand somewhat too high, so heart rate and breathing go before them."
+    : undefined;
+}
+
 export function writeDomains(
   book: Notebook,
   results: Results,
@@ -48,7 +58,7 @@ export function writeDomains(
   book.judge(
     "intensity_basis",
     intensities.basis,
-    [intensities.because, intensities.heartRateOff, otherMode(results, modes)]
+    [intensities.because, intensities.heartRateOff, aheadOfUptake(results), otherMode(results, modes)]
       .filter((text) => text !== undefined)
       .join(" "),
     { rule: `${info.id} r${info.revision}` },
