@@ -18,9 +18,17 @@ import { clientDocument, folderNames } from "./check-practice.js";
 import { htmlName, type Press, type WrittenPage } from "./editions.js";
 import { readFile, sha256, writeAtomically } from "./files.js";
 import { moved, movedChoices } from "./moved.js";
-import { type ClientFolder, type Practice, readIfThere, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
+import {
+  type ClientFolder,
+  type Practice,
+  RESULTS,
+  readIfThere,
+  SESSION,
+  seriesFiles,
+  type VisitFolder,
+} from "./practice.js";
 
-export const RESULTS = "results.yaml";
+export { RESULTS } from "./practice.js";
 
 export interface Workshop {
   readonly practice: Practice;

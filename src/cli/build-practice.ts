@@ -7,13 +7,12 @@ import { join } from "node:path";
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Printer } from "../report/printer.js";
 import type { Edition } from "../report/render.js";
-import { RESULTS, type VisitBuilt } from "./build-client.js";
-import { openCrew } from "./crew.js";
+import type { VisitBuilt } from "./build-client.js";
 import { htmlName, pdfName, type WrittenPage } from "./editions.js";
 import { readFile, removeParts, sha256, Unreadable, writeAtomically } from "./files.js";
 import { isFresh, outputsOf, programDigest, readRecord, writeRecord } from "./freshness.js";
 import { isRunning } from "./lock.js";
-import { filesIn, type Practice, readIfThere, SESSION, seriesFiles } from "./practice.js";
+import { filesIn, type Practice, RESULTS, readIfThere, SESSION, seriesFiles } from "./practice.js";
 import type { Progress } from "./progress.js";
 import { repeatDigests } from "./reliability-visits.js";
 import { overrideFiles } from "./report-overrides.js";
@@ -57,6 +56,8 @@ export async function buildPractice(
   if (stale.size === 0) return { problems: [], built: [], fresh: wish.chosen.size, failures: [] };
   for (const path of stale) removeParts(join(practice.root, path), isRunning);
 
+  // Loaded only when there is something to build: finding nothing changed takes no formula.
+  const { openCrew } = await import("./crew.js");
   const crew = await openCrew(practice, { editions: wish.editions }, stale.size);
   const printer =
     wish.pdf && wish.editions.length > 0 ? (await import("../report/printer.js")).openPrinter() : undefined;

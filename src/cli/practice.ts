@@ -23,6 +23,7 @@ export interface Practice {
 }
 
 export const SESSION = "session.yaml";
+export const RESULTS = "results.yaml";
 const IGNORED = /^[.]|^node_modules$/;
 
 /** The practice that holds `start`: the nearest folder upward with a lab.yaml. Throws Unreadable when there is none. */

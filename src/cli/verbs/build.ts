@@ -1,6 +1,5 @@
 import type { VisitBuilt } from "../build-client.js";
 import { buildPractice } from "../build-practice.js";
-import { sourceText } from "../check-practice.js";
 import { drawDiagnostics, drawSummary } from "../draw-diagnostic.js";
 import { EDITIONS } from "../editions.js";
 import { lockPractice } from "../lock.js";
@@ -57,8 +56,10 @@ export const verb: Verb = {
         { chosen, editions, pdf: flags["no-pdf"] !== true, useCache: flags["no-cache"] !== true, stopping: stop.asked },
         (total) => openProgress(total, io, () => performance.now()),
       );
-      if (problems.length > 0)
+      if (problems.length > 0) {
+        const { sourceText } = await import("../check-practice.js");
         io.say(`${drawDiagnostics(problems, sourceText(practice))}\n\n${drawSummary(problems)}\n`);
+      }
       for (const failure of failures) io.say(`waymark: ${failure}\n`);
       const pages =
         editions.length === 0 || flags["no-index"] || shard !== undefined || stop.asked() || failures.length > 0
