@@ -54,7 +54,10 @@ function toldOf(context: Context, change: Change): ChangesView["told"][number] {
         ]),
     ...(change.notes ?? []).map(sentence),
   ];
-  return { name: nameOf(context, change.measure), value: parts.join(" ") };
+  // A sentence that begins with the measure goes on from its name; another follows it.
+  const name = nameOf(context, change.measure);
+  const text = parts.join(" ");
+  return { name, value: text.startsWith(`${name} `) ? text.slice(name.length) : `. ${text}` };
 }
 
 function changeRow(context: Context, change: Change, origins: readonly string[]): ChangesView["rows"][number] {

@@ -97,16 +97,22 @@ function withNumberedSources({ speech }: Context, table: Plain, said: string): {
 /** Letters of a source that a column holds without wrapping. */
 const BRIEF = 10;
 
-/** A word that stands in every row of a long table is said once, below it. */
+/** A word that stands in every row of a long table is said once, below it; so is one that stands in hardly any. */
 function withoutConstantColumns({ speech }: Context, table: Plain, said: string): { table: Plain; note: string } {
   const { columns, rows } = table;
   if (rows.length < MANY) return { table, note: said };
   const constant = columns.map((_, i) => i > 0 && isWord(rows[0]?.[i]) && rows.every((row) => row[i] === rows[0]?.[i]));
-  const keep = <T>(list: readonly T[]): T[] => list.filter((_, i) => !constant[i]);
+  const words = (i: number) => rows.filter((row) => isWord(row[i]));
+  const sparse = columns.map(
+    (_, i) => i > 0 && rows.every((row) => typeof row[i] !== "number") && words(i).length * SPARSE <= rows.length,
+  );
+  const keep = <T>(list: readonly T[]): T[] => list.filter((_, i) => !constant[i] && !sparse[i]);
   const once = columns.flatMap((column, i) =>
     constant[i]
       ? [sentence(`${speech.find(`columns.${column.key}`) ?? opening(column.title)}: ${String(rows[0]?.[i])}`)]
-      : [],
+      : sparse[i]
+        ? words(i).map((row) => sentence(`${String(row[0])}: ${String(row[i])}`))
+        : [],
   );
   return {
     table: { columns: keep(columns), rows: rows.map(keep) },
@@ -114,6 +120,8 @@ function withoutConstantColumns({ speech }: Context, table: Plain, said: string)
   };
 }
 const MANY = 8;
+/** A column of words in fewer than one row of so many is said below the table too. */
+const SPARSE = 12;
 const isWord = (cell: Cell | undefined): boolean => typeof cell === "string" && cell !== "";
 
 const EMPTY: Column = { key: "", title: "" };
