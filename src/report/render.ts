@@ -15,6 +15,7 @@ import type { CitedTable, Context, DrawnFigure } from "./view/context.js";
 import { frame } from "./view/frame.js";
 import { practitioner } from "./view/practitioner.js";
 import { referral } from "./view/referral.js";
+import { shortCitation } from "./view/sources.js";
 
 export type Edition = "practitioner" | "client" | "referral";
 
@@ -105,7 +106,12 @@ async function render(
         alt: figure.alt,
         size: figure.size,
         svg,
-        source: figure.source === undefined ? "" : speech.say("report.figure_source", { source: figure.source }),
+        source:
+          figure.source === undefined
+            ? ""
+            : speech.say("report.figure_source", {
+                source: shortCitation({ tables: input.tables, speech }, figure.source),
+              }),
         hasSource: figure.source !== undefined,
         ...dataLink(figure, input.results),
       },

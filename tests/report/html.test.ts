@@ -189,6 +189,12 @@ describe("the words", () => {
     const english = new Set(leaves(wordsOf("en")).map(([path]) => path));
     for (const path of german.keys()) if (!OWN.test(path)) expect(english.has(path), path).toBe(true);
   });
+  it("mark the English sentences of the results as English in a German report", async () => {
+    const html = await reporter.renderReport(inputOf("practitioner", "de"));
+    expect(html).toMatch(/^<!DOCTYPE html>\s*<html lang="de">/);
+    expect(html).toMatch(/<span lang="en">[^<]*The flow sensor read 3\.4 % more/);
+    expect(html).toMatch(/<span lang="en">Every screening question was answered/);
+  });
   it("write German numbers and dates", async () => {
     const words = text(await reporter.renderReport(inputOf("practitioner", "de")));
     expect(words).toContain("43,9");

@@ -74,7 +74,7 @@ const joined = (parts: readonly string[]): string =>
     .join(". ")}.`;
 
 /** A table of reference values as a reader knows it: "Kaminsky and others 2015", or its id where it has no authors. */
-export function shortCitation({ tables, speech }: Context, id: string): string {
+export function shortCitation({ tables, speech }: Pick<Context, "tables" | "speech">, id: string): string {
   const source = tables.find((table) => table.id === id)?.source;
   if (source === undefined || source.authors === "") return id;
   const authors = source.authors.split(/[,;]\s*/).filter((author) => author !== "");
