@@ -6,6 +6,7 @@
  * whole process, so that they would depend on what was drawn before. Coordinates keep one decimal.
  */
 import type { Figure, Spec } from "../kernel/figure.js";
+import { cloudsOf, withClouds } from "./clouds.js";
 
 type Vega = typeof import("vega");
 type VegaLite = typeof import("vega-lite");
@@ -64,14 +65,15 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
   };
   const drawNow = async (figure: Figure, marks: NumberMarks): Promise<string> => {
     const view = await viewOf(figure.spec, marks);
+    const clouds = cloudsOf(figure);
     for (const [name, rows] of Object.entries(figure.data))
       view.data(
         name,
-        rows.map((row) => ({ ...row })),
+        (clouds.get(name)?.outermost ?? rows).map((row) => ({ ...row })),
       );
     await view.runAsync();
     inAxisOrder((view.scenegraph() as unknown as { root: Scene }).root);
-    return tidy(await view.toSVG(), figure);
+    return tidy(withClouds(await view.toSVG(), clouds), figure);
   };
   return {
     // One at a time: a kept view holds one client's data.
