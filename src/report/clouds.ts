@@ -59,9 +59,13 @@ function extreme(points: readonly (readonly [number, number])[], axis: number, s
 
 const POINTS = / d="((?:M-?[\d.e-]+,-?[\d.e-]+Z)+)"/g;
 
-/** The drawing with every cloud complete. Throws when a cloud was not drawn as expected. */
-export function withClouds(svg: string, clouds: ReadonlyMap<string, Cloud>): string {
+/**
+ * The drawing with a sign "@cloud0" in place of each cloud's path, and the paths: they are put in when the rest is tidy.
+ * Throws when a cloud was not drawn as expected.
+ */
+export function withClouds(svg: string, clouds: ReadonlyMap<string, Cloud>) {
   const waiting = [...clouds.values()];
+  const paths: string[] = [];
   const filled = svg.replace(POINTS, (whole, path: string) => {
     const drawn = [...path.matchAll(/M([^,]+),([^Z]+)Z/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
     const cloud = waiting[0];
@@ -69,10 +73,11 @@ export function withClouds(svg: string, clouds: ReadonlyMap<string, Cloud>): str
     waiting.shift();
     const across = line(cloud, drawn, 0);
     const down = line(cloud, drawn, 1);
-    return ` d="${cloud.points.map(([x, y]) => `M${tenth(across(x))},${tenth(down(y))}h.1`).join("")}"`;
+    paths.push(cloud.points.map(([x, y]) => `M${tenth(across(x))},${tenth(down(y))}h.1`).join(""));
+    return ` d="@cloud${paths.length - 1}"`;
   });
   if (waiting.length > 0) throw new Error(`${waiting.length} clouds were not drawn`);
-  return filled;
+  return { svg: filled, paths };
 }
 
 /** The scale of an axis, linear as all of ours, from the two outermost points along it. */

@@ -73,7 +73,8 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
       );
     await view.runAsync();
     inAxisOrder((view.scenegraph() as unknown as { root: Scene }).root);
-    return tidy(withClouds(await view.toSVG(), clouds), figure);
+    const { svg, paths } = withClouds(await view.toSVG(), clouds);
+    return tidy(svg, figure).replace(/@cloud(\d+)/g, (_, place: string) => closer(paths[Number(place)] ?? ""));
   };
   return {
     // One at a time: a kept view holds one client's data.
