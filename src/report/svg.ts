@@ -168,6 +168,8 @@ function tidy(svg: string, figure: Figure): string {
       .replace(/M([\d.-]+,[\d.-]+)Z/g, "M$1h.1")
       .replace(/ aria-(?:roledescription|label|hidden)="[^"]*"| role="graphics-[^"]*"/g, "")
       .replace(/ class="[^"]*"/g, "")
+      .replace(/ (?:font-weight="normal"|text-anchor="start")/g, "")
+      .replace(/<g transform="translate\(0,0\)">/g, "<g>")
       .replace(/ version="1\.1"| xmlns:xlink="[^"]*"| xmlns="[^"]*"/g, "")
       .replace(/ font-family="[^"]*"| opacity="1"| pointer-events="none"| stroke-miterlimit="4"/g, "")
       .replace(/<path d=""[^>]*\/>|<path d="M0,0h[\d.]+v[\d.]+h-?[\d.]+Z"\/>/g, "")

@@ -20,7 +20,7 @@ export const info: FormulaInfo<[number, number], number> = {
   id: "tests-needed",
   revision: 1,
   title: "Tests to average at each visit",
-  equation: "⌈2 (1.96 TE/δ)²⌉",
+  equation: "least whole number ≥ (2 (1.96 TE/δ)²)",
   inputs: {
     typicalError: { unit: "as the measure", range: "above 0" },
     change: { unit: "as the measure", range: "above 0" },

@@ -17,7 +17,7 @@ export const info: FormulaInfo<[readonly number[]], number> = {
   id: "largest-volume",
   revision: 1,
   title: "Largest volume of a spirometry session",
-  equation: "FVC = max(FVCᵢ); FEV1 = max(FEV1ᵢ)",
+  equation: "FVC = max(FVC_i); FEV1 = max(FEV1_i)",
   inputs: { values: { unit: "L, BTPS", range: "one or more manoeuvres that count" } },
   output: { unit: "L", decimals: 2 },
   source: {
