@@ -24,10 +24,14 @@ export interface Gate {
   readonly instruments?: readonly Instrument[];
   /** Further limit by id. */
   readonly ids?: RegExp;
+  /** Measures of those sections that come from a test of their own. */
+  readonly not?: RegExp;
   /** Whether two recorded words count as the same; equal text by default. */
   readonly same?: (a: string, b: string) => boolean;
 }
 
+/** Critical power and speed come from bouts of their own, not from the incremental test. */
+const bouts = /^(critical_|work_above_critical|distance_above_critical)/;
 const exercise: readonly Section[] = ["incremental", "thresholds", "economy"];
 const hard: readonly Section[] = [...exercise, "lactate", "submaximal", "field", "strength"];
 const quiet: readonly Section[] = ["rest", "blood_pressure", "heart_rate_variability"];
@@ -42,13 +46,16 @@ export function withinThreeHours(a: string, b: string): boolean {
 const within = (limit: number) => (a: string, b: string) => Math.abs(Number(a) - Number(b)) <= limit;
 
 export const GATES: readonly Gate[] = [
-  { condition: "mode", name: "kind of exercise", must: true, sections: exercise },
-  { condition: "ergometer", name: "ergometer", sections: exercise },
-  { condition: "protocol", name: "protocol", must: true, sections: exercise },
-  { condition: "stage_length_s", name: "stage length", quiet: true, sections: exercise },
+  { condition: "mode", name: "kind of exercise", must: true, sections: exercise, not: bouts },
+  { condition: "ergometer", name: "ergometer", sections: exercise, not: bouts },
+  { condition: "protocol", name: "protocol", must: true, sections: exercise, not: bouts },
+  { condition: "stage_length_s", name: "stage length", quiet: true, sections: exercise, not: bouts },
   { condition: "gas_analyser", name: "gas analyser", sections: exercise, instruments: ["gas analyser", "flow sensor"] },
-  { condition: "handrail", name: "use of the handrail", quiet: true, sections: exercise },
+  { condition: "handrail", name: "use of the handrail", quiet: true, sections: exercise, not: bouts },
   { condition: "peak_window_s", name: "averaging window", choice: true, must: true, ids: /peak/ },
+  { condition: "critical_mode", name: "kind of exercise of the bouts", must: true, ids: bouts },
+  { condition: "critical_bouts", name: "number or distances of the bouts", must: true, ids: bouts },
+  { condition: "critical_power_model", name: "model of critical power", choice: true, ids: bouts },
   { condition: "lactate_mode", name: "kind of exercise of the lactate test", must: true, sections: ["lactate"] },
   { condition: "lactate_step_s", name: "step length of the lactate test", must: true, sections: ["lactate"] },
   { condition: "lactate_site", name: "site of blood sampling", sections: ["lactate"] },
@@ -170,5 +177,5 @@ function concerns(gate: Gate, id: string, info: MeasureInfo): boolean {
     (gate.sections === undefined && gate.instruments === undefined) ||
     gate.sections?.includes(info.section) === true ||
     gate.instruments?.some((instrument) => info.rests?.includes(instrument)) === true;
-  return place && (gate.ids === undefined || gate.ids.test(id));
+  return place && (gate.ids === undefined || gate.ids.test(id)) && gate.not?.test(id) !== true;
 }

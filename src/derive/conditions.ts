@@ -17,6 +17,7 @@ export const COPIED: Readonly<Record<string, string>> = {
   gas_analyser: "incremental.instrument",
   handrail: "incremental.handrail",
   familiarised: "incremental.familiarised",
+  critical_mode: "critical_power.mode",
   lactate_mode: "lactate.mode",
   lactate_step_s: "lactate.step_duration_s",
   lactate_site: "lactate.site",
@@ -79,6 +80,7 @@ export function comparisonConditions(visit: Visit): Readonly<Record<string, stri
   const fasted = at(session, "dxa.fasted");
   put("dxa_fasted", typeof fasted === "boolean" ? (fasted ? "fasted" : "not fasted") : undefined);
   put("protocol", protocolOf(at(session, "incremental.protocol")));
+  put("critical_bouts", boutsOf(at(session, "critical_power.bouts")));
   put("inspired_oxygen", inspired(at(session, "room.inspired_gas"), at(session, "room.fio2")));
   put("stop", stopOf(at(session, "incremental.stop.reason")));
   const exertion = at(session, "incremental.rpe_at_end.overall");
@@ -133,4 +135,13 @@ function medicationOf(classes: unknown): string | undefined {
   if (!Array.isArray(classes)) return undefined;
   const listed = classes.map(String).filter((name) => name !== "none");
   return listed.length === 0 ? "none" : listed.sort().join(", ");
+}
+
+/** "3 at constant power", or the distances: bouts of other lengths move critical power and what is left above it. */
+function boutsOf(bouts: unknown): string | undefined {
+  if (!Array.isArray(bouts)) return undefined;
+  const distances = (bouts as Block[]).map((bout) => bout.distance_m);
+  return distances.every((distance) => typeof distance === "number")
+    ? `${[...(distances as number[])].sort((a, b) => a - b).join(", ")} m`
+    : `${bouts.length} at constant power`;
 }

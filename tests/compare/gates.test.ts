@@ -67,6 +67,9 @@ const CASES: readonly Case[] = [
   condition("exercise", "resting_vo2", "within 24 h"),
   condition("illness", "vo2_peak", "present"),
   condition("medication", "heart_rate_peak", "beta blocker"),
+  condition("critical_mode", "critical_power", "rowing"),
+  condition("critical_bouts", "critical_power", "4 at constant power"),
+  choice("critical_power_model", "critical_power", "work-time"),
   condition("lactate_mode", "lactate_threshold_power", "treadmill running"),
   condition("lactate_step_s", "lactate_threshold_power", "180"),
   condition("lactate_site", "lactate_threshold_power", "fingertip"),
@@ -176,6 +179,16 @@ describe("comparability gate", () => {
     const tried = new Set(CASES.map((c) => c.gate));
     expect(GATES.map((g) => g.condition).filter((name) => !tried.has(name))).toEqual([]);
     expect(CASES.length).toBeGreaterThanOrEqual(20);
+  });
+
+  it("holds critical power against its own bouts, not against the incremental test of the visit", () => {
+    const other = { ...CONDITIONS, mode: "treadmill", protocol: "ramp 15", ergometer: "belt" };
+    expect(isClaim(changed({ gate: "", measure: "critical_power", now: { conditions: other } }).verdict)).toBe(true);
+    const { critical_mode, ...silent } = CONDITIONS;
+    expect(critical_mode).toBe("cycle");
+    expect(changed({ gate: "", measure: "critical_power", now: { conditions: silent } }).verdict).toBe(
+      "not comparable",
+    );
   });
 
   it("takes a condition recorded at one visit only as a difference", () => {

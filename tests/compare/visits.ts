@@ -64,6 +64,8 @@ export const CONDITIONS: Readonly<Record<string, string>> = {
   handrail: "none",
   stop: "to the limit",
   end_exertion: "19 of 6-20",
+  critical_mode: "cycle",
+  critical_bouts: "3 at constant power",
   lactate_mode: "cycle",
   lactate_step_s: "240",
   lactate_site: "earlobe",
