@@ -129,6 +129,7 @@ export const EDITOR = `${JSON.stringify(
       [`./${SCHEMA_FOLDER}/laboratory.schema.json`]: ["lab.yaml"],
       [`./${SCHEMA_FOLDER}/client.schema.json`]: ["clients/*/client.yaml"],
       [`./${SCHEMA_FOLDER}/session.schema.json`]: ["clients/*/*/session.yaml"],
+      [`./${SCHEMA_FOLDER}/results.schema.json`]: ["clients/*/*/results.yaml"],
       [`./${SCHEMA_FOLDER}/reference-table.schema.json`]: ["norms/*.yaml"],
     },
     "yaml.schemaStore.enable": false,
