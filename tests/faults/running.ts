@@ -51,17 +51,21 @@ export function start(cwd: string, words: readonly string[], env: NodeJS.Process
 export const run = (cwd: string, words: readonly string[], env?: NodeJS.ProcessEnv, before?: string): Promise<Ended> =>
   start(cwd, words, env, before).ended;
 
-/** Every file of a practice by path with its digest, what lies in .waymark left out. */
-export function digests(root: string): Record<string, string> {
-  return Object.fromEntries(
-    readdirSync(root, { recursive: true, withFileTypes: true })
-      .filter((entry) => entry.isFile())
-      .map((entry) => join(entry.parentPath, entry.name))
-      .filter((path) => !path.includes("/.waymark/"))
-      .sort()
-      .map((path) => [path.slice(root.length + 1), createHash("sha256").update(readFileSync(path)).digest("hex")]),
-  );
-}
+/** Files of a practice, what lies in .waymark left out. Only names: a running build makes and renames files under one's eyes. */
+const filesIn = (root: string): string[] =>
+  readdirSync(root, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name))
+    .filter((path) => !path.includes("/.waymark/"))
+    .sort();
 
-export const resultsIn = (root: string): string[] =>
-  Object.keys(digests(root)).filter((path) => path.endsWith("results.yaml"));
+/** Every file of a practice at rest by path with its digest. */
+export const digests = (root: string): Record<string, string> =>
+  Object.fromEntries(
+    filesIn(root).map((path) => [
+      path.slice(root.length + 1),
+      createHash("sha256").update(readFileSync(path)).digest("hex"),
+    ]),
+  );
+
+export const resultsIn = (root: string): string[] => filesIn(root).filter((path) => path.endsWith("results.yaml"));
