@@ -77,7 +77,7 @@ export const valueWithUnit = (context: Context, at: Pick<Quantity, "value" | "de
 export function cellText({ speech }: Context, cell: Cell | undefined, column: Column): string {
   if (cell === null || cell === undefined || cell === "") return speech.say("report.absent");
   if (typeof cell === "number") return speech.number(cell, column.decimals ?? digitsOf(cell));
-  return cell;
+  return /^\d{4}-\d{2}-\d{2}$/.test(cell) ? speech.shortDate(cell).replaceAll(" ", "\u00a0") : cell;
 }
 const digitsOf = (value: number): number =>
   Number.isInteger(value) ? 0 : Math.min(3, String(value).split(".")[1]?.length ?? 0);
