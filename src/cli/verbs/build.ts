@@ -1,3 +1,5 @@
+import { realpathSync } from "node:fs";
+import { join, relative } from "node:path";
 import type { VisitBuilt } from "../build-client.js";
 import { buildPractice } from "../build-practice.js";
 import { drawDiagnostics, drawSummary } from "../draw-diagnostic.js";
@@ -66,6 +68,7 @@ export const verb: Verb = {
           ? []
           : await (await import("../overview.js")).writeOverview(practice, built, flags["no-cache"] === true);
       io.out(summary(built, chosen.size, fresh, pages));
+      if (editions.length > 0) io.out(whereabouts(practice.root, io.cwd));
       if (stop.asked()) return stop.code();
       return failures.length > 0 || problems.some((problem) => problem.severity === "error") ? 1 : 0;
     } finally {
@@ -113,4 +116,10 @@ function summary(built: readonly VisitBuilt[], chosen: number, fresh: number, pa
       ? []
       : [pages.length === 1 ? `${first} written` : `${first} and ${pages.length - 1} more pages written`];
   return `${[...lines, ...choices, ...written, `${built.length} of ${chosen} visits built${fresh > 0 ? `, ${fresh} unchanged` : ""}.`].join("\n")}\n`;
+}
+
+/** Where a reader who does not stand in the practice finds its pages. */
+function whereabouts(root: string, cwd: string): string {
+  const path = relative(realpathSync(cwd), root);
+  return path === "" ? "" : `The files are in ${path}; open ${join(path, "index.html")} first.\n`;
 }
