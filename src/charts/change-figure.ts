@@ -1,5 +1,6 @@
 import type { Chart, Datum } from "../kernel/figure.js";
-import { nameOf, sinceBaseline, unitTail } from "./entries.js";
+import { differenceUnit } from "../kernel/speech.js";
+import { nameOf, sinceBaseline } from "./entries.js";
 import { layer, titled, x } from "./parts.js";
 
 const ROW = 32;
@@ -24,7 +25,7 @@ export const changeFigure: Chart = ({ results, speech }) => {
       at: inErrors(c.change, c.typicalError),
       measure: nameOf(speech, c.measure),
       verdict: speech.find(`verdicts.${c.verdict.replaceAll(/\W+/g, "_")}`) ?? c.verdict,
-      text: `${speech.signed(c.change, c.decimals)}${unitTail(speech, c.unit)}`,
+      text: `${speech.signed(c.change, c.decimals)}\u00a0${differenceUnit(speech, c.unit)}`.trim(),
     }),
   );
   const intervals = drawn.flatMap((c, row): Datum[] =>

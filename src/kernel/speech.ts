@@ -37,6 +37,10 @@ export class WordingError extends Error {
   }
 }
 
+/** The unit of a difference: 30 % less 27 % is 3 points, not 3 %. Other units serve values and differences alike. */
+export const differenceUnit = (speech: Pick<Speech, "find">, unit: string): string =>
+  speech.find(`difference_units.${unit}`) ?? speech.find(`units.${unit}`) ?? unit;
+
 export function speechOf(words: WordTree): Speech {
   const find = (path: string): string | undefined => {
     let node: string | WordTree | undefined = words;

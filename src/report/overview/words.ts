@@ -1,6 +1,8 @@
 /** How the overview pages name things: measures, sections, verdicts, units. */
+
 import { measureInfo } from "../../kernel/measures.js";
 import type { Speech } from "../../kernel/speech.js";
+import { differenceUnit } from "../../kernel/speech.js";
 import type { TableView } from "../view/types.js";
 import type { Flag, Outcome } from "./visit-summary.js";
 
@@ -18,7 +20,7 @@ export const valueText = (speech: Speech, at: Outcome, value: number): string =>
 export const changeText = (speech: Speech, at: Outcome): string =>
   at.change === undefined
     ? speech.say("overview.no_change")
-    : `${speech.signed(at.change, at.decimals)}${unitTail(speech, at.unit)}`;
+    : `${speech.signed(at.change, at.decimals)}\u00a0${differenceUnit(speech, at.unit)}`.trim();
 
 export const flagText = (speech: Speech, { text, values }: Flag): string =>
   values === undefined ? text : speech.say("overview.withheld", { values, rules: text });

@@ -1,17 +1,10 @@
 /** The few measures a summary leads with: the primary ones at a retest, else those a client is shown, five at most. */
+
 import type { Change, Quantity } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import { normPlace } from "../../kernel/norm-place.js";
-import {
-  type Context,
-  entriesOf,
-  opening,
-  plainNameOf,
-  quantityOf,
-  sentence,
-  unitText,
-  valueWithUnit,
-} from "./context.js";
+import { differenceUnit } from "../../kernel/speech.js";
+import { type Context, entriesOf, opening, plainNameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
 import { normSentence } from "./norm-text.js";
 import { sinceBaseline } from "./summary.js";
 import type { FigureView, KeyMeasure } from "./types.js";
@@ -42,7 +35,7 @@ function changedMeasure(context: Context, change: Change): KeyMeasure {
 /** Absolute difference, what the test varies by, and what that means, in the order of the evidence. */
 function changeSentence(context: Context, change: Change): string {
   const { speech } = context;
-  const amount = (text: string) => `${text}\u00a0${unitText(context, change.unit)}`.trim();
+  const amount = (text: string) => `${text}\u00a0${differenceUnit(speech, change.unit)}`.trim();
   const parts = [
     speech.say("client.changed", {
       change: amount(speech.signed(change.change, change.decimals)),
@@ -64,7 +57,7 @@ function measuredNow(context: Context, quantity: Quantity): KeyMeasure {
   const vary =
     error === undefined
       ? ""
-      : ` ${speech.say("client.varies", { error: `${speech.number(error, quantity.decimals)} ${unitText(context, quantity.unit)}`.trim() })}`;
+      : ` ${speech.say("client.varies", { error: `${speech.number(error, quantity.decimals)} ${differenceUnit(speech, quantity.unit)}`.trim() })}`;
   const norm = normSentence(context, quantity);
   return {
     ...named(context, quantity.id),

@@ -1,16 +1,9 @@
 /** The sentences a report opens with: what the client came for, what was found, what comes next. */
+
 import type { Change, Judgement } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
-import {
-  type Context,
-  entriesOf,
-  nameOf,
-  plainNameOf,
-  quantityOf,
-  sentence,
-  unitText,
-  valueWithUnit,
-} from "./context.js";
+import { differenceUnit } from "../../kernel/speech.js";
+import { type Context, entriesOf, nameOf, plainNameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
 import { lowerOf } from "./norm-text.js";
 
 /** Verdicts that stop or defer: they lead whatever else was found. */
@@ -115,6 +108,7 @@ export function practitionerSummary(context: Context): string[] {
 }
 
 const changeText = (context: Context, change: Change): string => {
-  const size = `${context.speech.signed(change.change, change.decimals)}\u00a0${unitText(context, change.unit)}`.trim();
+  const size =
+    `${context.speech.signed(change.change, change.decimals)}\u00a0${differenceUnit(context.speech, change.unit)}`.trim();
   return `${nameOf(context, change.measure).replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())} ${size}`;
 };
