@@ -54,7 +54,9 @@ export const words = {
     expected:
       known.length > 0 ? `one of: ${list(known.slice(0, 30))}${known.length > 30 ? ", ..." : ""}` : "no keys here",
     why: `${where} has no such key, and a value nobody reads is lost`,
-    fix: "delete it, or move it to remarks if it matters",
+    fix: /^\d+$/.test(key)
+      ? `a comma between braces ends a value: if a decimal comma was meant, write a point, as in 128.${key}`
+      : "delete it, or move it to remarks if it matters",
   }),
   missingKey: (key: string, where: string, description?: string): Words => ({
     found: `no ${key} in ${where}`,
