@@ -3,9 +3,13 @@
  * people first; common practice). Whether there were signs has to be said: silence is no answer.
  */
 import type { Results } from "../../kernel/results.js";
+import { compareAtDecimals, toDecimals } from "../../kernel/rounding.js";
 
 /** Ends of a test that say the client went to a limit of their own. */
 const TO_THE_LIMIT = ["exhaustion", "legs", "breathlessness", "cadence"];
+
+/** A test that ends below this exchange ratio at its peak stopped short, whatever stopped it (as for a claim of VO2max). */
+const LEAST_RATIO = 1;
 
 /** Undefined where hard intervals may stand in a plan, else why not. `visits` newest first. */
 export function whyNoIntervals(visits: readonly Results[]): string | undefined {
@@ -18,9 +22,12 @@ export function whyNoIntervals(visits: readonly Results[]): string | undefined {
     if (signs?.kind !== "judgement")
       return `whether there were signs or symptoms in the exercise test of ${date} is not recorded`;
     if (end?.kind !== "judgement") return `why the exercise test of ${date} ended is not recorded`;
-    return TO_THE_LIMIT.includes(end.verdict)
-      ? undefined
-      : `the exercise test of ${date} did not go to the client's limit (${end.verdict})`;
+    if (!TO_THE_LIMIT.includes(end.verdict))
+      return `the exercise test of ${date} did not go to the client's limit (${end.verdict})`;
+    const ratio = entries.find((entry) => entry.id === "rer_peak");
+    if (ratio?.kind === "quantity" && compareAtDecimals(ratio.value, LEAST_RATIO, 2) < 0)
+      return `the exercise test of ${date} ended before the client's limit (exchange ratio at the peak ${toDecimals(ratio.value, 2)})`;
+    return undefined;
   }
   return "no exercise test to the client's limit is recorded";
 }
