@@ -9,9 +9,8 @@ import type { Printer } from "../report/printer.js";
 import type { Edition } from "../report/render.js";
 import type { VisitBuilt } from "./build-client.js";
 import { htmlName, pdfName, type WrittenPage } from "./editions.js";
-import { readFile, removeParts, sha256, Unreadable, writeAtomically } from "./files.js";
+import { readFile, sha256, Unreadable, writeAtomically } from "./files.js";
 import { isFresh, outputsOf, programDigest, readRecord, writeRecord } from "./freshness.js";
-import { isRunning } from "./lock.js";
 import { filesIn, type Practice, RESULTS, readIfThere, SESSION, seriesFiles } from "./practice.js";
 import type { Progress } from "./progress.js";
 import { repeatDigests } from "./reliability-visits.js";
@@ -54,7 +53,6 @@ export async function buildPractice(
     [...wish.chosen].filter((path) => !isFresh(join(practice.root, path), record[path], keyOf(path), outputs)),
   );
   if (stale.size === 0) return { problems: [], built: [], fresh: wish.chosen.size, failures: [] };
-  for (const path of stale) removeParts(join(practice.root, path), isRunning);
 
   // Loaded only when there is something to build: finding nothing changed takes no formula.
   const { openCrew } = await import("./crew.js");

@@ -97,14 +97,6 @@ export function list(root: string, path: string): { readonly name: string; reado
   }
 }
 
-/** What a build that was killed left beside its targets. Only for the holder of the lock: nobody else is writing then. */
-export function removeParts(folder: string, isAlive: (process: number) => boolean): void {
-  for (const name of readdirSync(folder)) {
-    const match = /^\.(\d+)-[0-9a-f]{8}\.part$/.exec(name);
-    if (match && !isAlive(Number(match[1]))) rmSync(join(folder, name), { force: true });
-  }
-}
-
 /** Writes beside the target, then renames: readers see the old file or the new one, never half of one. */
 export function writeAtomically(path: string, data: string | Uint8Array): void {
   const beside = join(dirname(path), `.${process.pid}-${sha256(path).slice(0, 8)}.part`);
