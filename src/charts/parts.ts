@@ -95,16 +95,6 @@ export const cloud = (data: string, xs: Part, ys: Part, style = "breaths"): Part
     },
   );
 
-/** A vertical line with its name above the plot. */
-export const verticals = (data: string, field: string): Part[] => [
-  layer(data, "rule", "threshold", { x: x(field, null) }),
-  layer(data, "text", "threshold-name", {
-    x: x(field, null),
-    y: { value: -3 },
-    text: { field: "name", type: "nominal" },
-  }),
-];
-
 /** A band from low to high over the whole height: an interval of a threshold. */
 export const bands = (data: string, low: string, high: string): Part =>
   layer(data, "rect", "interval", { x: x(low, null), x2: { field: high } });

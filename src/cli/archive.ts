@@ -8,7 +8,7 @@ import type { RetestSet } from "../compare/known.js";
 import { readDocument } from "./check-practice.js";
 import { list, readFile, sha256 } from "./files.js";
 import { PROGRAM } from "./freshness.js";
-import { type ClientFolder, type Practice, SESSION } from "./practice.js";
+import type { ClientFolder, Practice } from "./practice.js";
 import { REPEATS, repeatsText } from "./reliability-visits.js";
 import { pack } from "./zip.js";
 
@@ -74,4 +74,3 @@ export function archiveName(client: ClientFolder): string {
 
 /** Files of an archive that a rebuild must give again. */
 export const isRebuilt = (path: string): boolean => /\/(results\.yaml|report[^/]*\.html)$/.test(path);
-export const isSession = (path: string): boolean => path.endsWith(`/${SESSION}`);

@@ -4,12 +4,6 @@
 export type In<Unit extends string> = number & { readonly __unit: Unit };
 
 export const lPerMin = (x: number) => x as In<"L/min">;
-export const mlPerMin = (x: number) => x as In<"mL/min">;
-export const mlPerKgPerMin = (x: number) => x as In<"mL/kg/min">;
-export const kmPerHour = (x: number) => x as In<"km/h">;
-export const metresPerMin = (x: number) => x as In<"m/min">;
-export const mmHg = (x: number) => x as In<"mmHg">;
-export const kPa = (x: number) => x as In<"kPa">;
 
 /** 1 standard atmosphere is 760 mmHg or 101.325 kPa by definition. */
 export const KPA_PER_MMHG = 101.325 / 760;

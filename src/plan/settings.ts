@@ -5,7 +5,7 @@
 import type { Goal, Injury, Plan } from "../kernel/generated/client.js";
 import type { EventProfile } from "../kernel/generated/event-profile.js";
 import type { Visit } from "../kernel/visit.js";
-import { addDays, WEEKDAYS, weekdayOf } from "./days.js";
+import { WEEKDAYS, weekdayOf } from "./days.js";
 
 export interface Settings {
   readonly visitDate: string;
@@ -161,6 +161,4 @@ export function settingsOf(
 export const avoids = (settings: Settings, strain: Injury["avoid"][number], day: string): boolean =>
   settings.injuries.some((one) => one.avoid.includes(strain) && (one.until ?? "9999-12-31") >= day);
 
-/** The first day of a plan: the one after the visit. */
-export const firstDay = (settings: Settings): string => addDays(settings.visitDate, 1);
 export { weekdayOf };
