@@ -30,7 +30,7 @@ export const altitudeCurve: Chart = ({ results, speech }) => {
         ...fill,
         demand: demand ? withUnit(speech, demand) : speech.say("charts.not_given"),
       }),
-      spec: framed("wide", [
+      ...framed("wide", [
         layer("curve", "area", "others-band", { x: x("x", null), y: y("low", null), y2: { field: "high" } }),
         layer("curve", "line", "this-visit", { x: x("x", speech.say("axes.altitude")), y: y("y", "mL/kg/min") }),
         layer("goal", "rule", "threshold", { x: x("x", null) }),

@@ -2,7 +2,7 @@ import type { Chart, Datum, Figure } from "../kernel/figure.js";
 import type { Change } from "../kernel/measure.js";
 import type { Speech } from "../kernel/speech.js";
 import { plainNameOf, sinceBaseline, unitTail } from "./entries.js";
-import { layer, x } from "./parts.js";
+import { layer, structured, x } from "./parts.js";
 
 /** The two values of a primary measure on its own scale: before hollow, now filled, each with the error of one test. */
 export const beforeAndAfter: Chart = ({ results, speech }) =>
@@ -10,15 +10,23 @@ export const beforeAndAfter: Chart = ({ results, speech }) =>
     .filter((change) => change.primary)
     .map((change) => pair(change, results.date, speech));
 
+const row = { field: "y", type: "quantitative", axis: null, scale: { domain: [0, 2], reverse: true } };
+const at = (field: string) =>
+  x(field, null, { scale: { nice: false, padding: 14 }, axis: { title: null, tickCount: 4 } });
+const STRUCTURE = structured({ width: 150, height: 48, padding: { left: 8, right: 112, top: 2, bottom: 20 } }, [
+  layer("beforeError", "rule", "earlier", { x: at("low"), x2: { field: "high" }, y: row }),
+  layer("nowError", "rule", "error", { x: at("low"), x2: { field: "high" }, y: row }),
+  layer("before", "point", "mark-earlier", { x: at("x"), y: row }),
+  layer("now", "point", "mark", { x: at("x"), y: row }),
+  layer("before", "text", "row-name", { x: { value: 160 }, y: row, text: { field: "name", type: "nominal" } }),
+  layer("now", "text", "row-name", { x: { value: 160 }, y: row, text: { field: "name", type: "nominal" } }),
+]);
+
 function pair(change: Change, date: string, speech: Speech): Figure {
   const text = (value: number) => `${speech.number(value, change.decimals)}${unitTail(speech, change.unit)}`;
   const error = change.typicalError;
   const bar = (value: number, y: number): Datum[] =>
     error === undefined ? [] : [{ low: value - error, high: value + error, y }];
-  const flat = { type: "quantitative", axis: null, scale: { domain: [0, 2], reverse: true } };
-  const row = { field: "y", ...flat };
-  const at = (field: string) =>
-    x(field, null, { scale: { nice: false, padding: 14 }, axis: { title: null, tickCount: 4 } });
   const now: Datum = {
     x: change.now,
     y: 1.5,
@@ -46,21 +54,7 @@ function pair(change: Change, date: string, speech: Speech): Figure {
       date: speech.date(date),
       error: error === undefined ? speech.say("charts.not_given") : speech.number(error, change.decimals + 1),
     }),
-    spec: {
-      width: 150,
-      height: 48,
-      padding: { left: 8, right: 112, top: 2, bottom: 20 },
-      autosize: { type: "none", contains: "content" },
-      data: { name: "none" },
-      layer: [
-        layer("beforeError", "rule", "earlier", { x: at("low"), x2: { field: "high" }, y: row }),
-        layer("nowError", "rule", "error", { x: at("low"), x2: { field: "high" }, y: row }),
-        layer("before", "point", "mark-earlier", { x: at("x"), y: row }),
-        layer("now", "point", "mark", { x: at("x"), y: row }),
-        layer("before", "text", "row-name", { x: { value: 160 }, y: row, text: { field: "name", type: "nominal" } }),
-        layer("now", "text", "row-name", { x: { value: 160 }, y: row, text: { field: "name", type: "nominal" } }),
-      ],
-    },
+    ...STRUCTURE,
     data: { before: [before], now: [now], beforeError: bar(change.before, 0.5), nowError: bar(change.now, 1.5) },
     table: {
       columns: [

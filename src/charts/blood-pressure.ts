@@ -28,8 +28,8 @@ export const bloodPressure: Chart = ({ results, speech }) => {
   const [upper, lower] = means;
   const at = (title: string | null) =>
     x("reading", title, {
-      scale: { domain: [0.5, rows.length + 0.5] },
-      axis: { values: rows.map((row) => row.reading as number), format: "d" },
+      scale: { domain: [0.5, { signal: "readings.length + 0.5" }] },
+      axis: { values: { signal: "readings" }, format: "d" },
     });
   const bar = (data: string, style: string) =>
     layer(data, "rule", style, { x: at(null), y: y("low", null), y2: { field: "high" } });
@@ -55,7 +55,7 @@ export const bloodPressure: Chart = ({ results, speech }) => {
           }),
         )
         .join(" "),
-      spec: framed(
+      ...framed(
         "wide",
         [
           layer("means", "rule", "guide", { y: y("y", null) }),
@@ -72,6 +72,7 @@ export const bloodPressure: Chart = ({ results, speech }) => {
           layer("used", "point", "mark", { x: at(null), y: y("low", null) }),
         ],
         { height: 110 },
+        { readings: rows.map((row) => row.reading as number) },
       ),
       data: { used: rows.filter((row) => row.used), left: rows.filter((row) => !row.used), means },
       table: { columns: readings.columns, rows: readings.rows },

@@ -1,13 +1,15 @@
 import type { Chart, Datum } from "../kernel/figure.js";
 import type { Cell } from "../kernel/measure.js";
 import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
-import { layer, titled, x } from "./parts.js";
+import { layer, structured, x } from "./parts.js";
 
 const PARTS = [
   { key: "lean", style: "bar", word: "lean" },
   { key: "fat", style: "bar-light", word: "fat" },
   { key: "bmc", style: "bar-dark", word: "bone" },
 ] as const;
+
+const ROW = 20;
 
 /** The scan reports grams; the figure shows kilograms. */
 const kilograms = (grams: Cell | undefined): number | undefined => {
@@ -37,12 +39,11 @@ export const bodyRegions: Chart = ({ results, speech }) => {
     }
   });
   const fat = quantity(results, "body_fat_percent");
-  const height = 20 * rows.length;
   const lane = (field: string) => ({
     field,
     type: "quantitative",
     axis: null,
-    scale: { domain: [0, rows.length], reverse: true, nice: false },
+    scale: { domain: [0, { signal: "rows" }], reverse: true, nice: false },
   });
   const first = bars.lean?.find(
     (bar) => Number(bar.high) === Math.max(...(bars.lean ?? []).map((b) => Number(b.high))),
@@ -72,13 +73,9 @@ export const bodyRegions: Chart = ({ results, speech }) => {
           }),
         )
         .join(" "),
-      spec: {
-        width: 300,
-        height,
-        padding: { left: 96, right: 44, top: 6, bottom: 36 },
-        autosize: { type: "none", contains: "content" },
-        data: { name: "none" },
-        layer: titled([
+      ...structured(
+        { width: 300, height: ROW, padding: { left: 96, right: 44, top: 6, bottom: 36 } },
+        [
           ...PARTS.map(({ key, style }) =>
             layer(key, "rect", style, {
               x: x("low", speech.say("axes.mass"), { scale: { zero: true } }),
@@ -97,8 +94,9 @@ export const bodyRegions: Chart = ({ results, speech }) => {
             y: lane("row"),
             text: { field: "name", type: "nominal" },
           }),
-        ]),
-      },
+        ],
+        { rows: rows.length, height: ROW * rows.length },
+      ),
       data: { ...bars, names: named, labels },
       table: { columns: regions.columns, rows: regions.rows },
     },

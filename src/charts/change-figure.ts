@@ -1,7 +1,7 @@
 import type { Chart, Datum } from "../kernel/figure.js";
 import { differenceUnit } from "../kernel/speech.js";
 import { nameOf, sinceBaseline } from "./entries.js";
-import { layer, titled, x } from "./parts.js";
+import { layer, structured, x } from "./parts.js";
 
 const ROW = 32;
 /** Rows that fit a page; the table beside the figure has all. */
@@ -42,15 +42,13 @@ export const changeFigure: Chart = ({ results, speech }) => {
       : [{ row, low: -inErrors(c.detectable, c.typicalError), high: inErrors(c.detectable, c.typicalError) }],
   );
   const beyond = drawn.filter((c) => c.verdict.endsWith("beyond error"));
-  const domain = [0, drawn.length];
   const lane = {
     field: "row",
     type: "quantitative",
     axis: null,
-    scale: { domain, reverse: true, nice: false, zero: false },
+    scale: { domain: [0, { signal: "rows" }], reverse: true, nice: false, zero: false },
   };
   const errors = (title: string | null) => x("at", title, { axis: { tickCount: 7 } });
-  const height = ROW * drawn.length;
   const placed = (list: Datum[]) => list.map((row) => ({ ...row, row: Number(row.row) + 0.68 }));
   const spans = (list: Datum[]) =>
     list.map((row) => ({ ...row, row: Number(row.row) + 0.5, end: Number(row.row) + 0.86 }));
@@ -72,13 +70,9 @@ export const changeFigure: Chart = ({ results, speech }) => {
           }),
         )
         .join(" "),
-      spec: {
-        width: 380,
-        height,
-        padding: { left: 8, right: 8, top: 4, bottom: 36 },
-        autosize: { type: "none", contains: "content" },
-        data: { name: "none" },
-        layer: titled([
+      ...structured(
+        { width: 380, height: ROW, padding: { left: 8, right: 8, top: 4, bottom: 36 } },
+        [
           layer("noise", "rect", "noise", {
             x: x("low", null),
             x2: { field: "high" },
@@ -91,8 +85,9 @@ export const changeFigure: Chart = ({ results, speech }) => {
           layer("rows", "point", "mark", { x: errors(speech.say("axes.in_errors")), y: lane }),
           layer("names", "text", "row-name", { x: { value: 0 }, y: lane, text: { field: "measure", type: "nominal" } }),
           layer("names", "text", "row-end", { x: { value: 380 }, y: lane, text: { field: "text", type: "nominal" } }),
-        ]),
-      },
+        ],
+        { rows: drawn.length, height: ROW * drawn.length },
+      ),
       data: {
         rows: placed(rows),
         names: rows.map((row) => ({

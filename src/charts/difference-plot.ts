@@ -54,7 +54,7 @@ export function differencePlot(input: DifferencePlotInput): Figure {
       from: speech.number(left, decimals),
       to: speech.number(right, decimals),
     }),
-    spec: framed("wide", [
+    ...framed("wide", [
       lines("zero", "zero"),
       lines("shift", "error-thin"),
       lines("limits", "worthwhile"),

@@ -35,7 +35,7 @@ export const lactateCurve: Chart = ({ results, earlier, speech }) => {
         highest: speech.number(Math.max(...now.map((row) => Number(row.y))), 1),
         threshold: threshold ? withUnit(speech, threshold) : speech.say("charts.not_given"),
       }),
-      spec: framed("wide", [
+      ...framed("wide", [
         layer("lines", "rule", "threshold", { x: x("x", null) }),
         layer("lines", "text", "threshold-name", {
           x: x("x", null),

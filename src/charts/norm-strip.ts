@@ -3,7 +3,7 @@ import type { Quantity } from "../kernel/measure.js";
 import { type CurvePoint, type NormPlace, normPlace } from "../kernel/norm-place.js";
 import type { Speech } from "../kernel/speech.js";
 import { nameOf, unitOf, withUnit } from "./entries.js";
-import { cloud, layer, x } from "./parts.js";
+import { cloud, layer, structured, x } from "./parts.js";
 
 /**
  * Where a value stands in its reference group, on the measure's own scale: a thin tick for each reference percentile,
@@ -33,6 +33,25 @@ function people(curve: readonly CurvePoint[]): Datum[] {
   ]);
 }
 
+const at = (field: string) =>
+  x(field, null, { scale: { nice: false, padding: 12 }, axis: { title: null, tickCount: 5, offset: -2 } });
+const STRUCTURE = structured({ width: 270, height: 46, padding: { left: 6, right: 6, top: 2, bottom: 18 } }, [
+  cloud("people", at("x"), { field: "y", type: "quantitative", axis: null, scale: { domain: [46, 0] } }, "others"),
+  layer("middle", "rule", "others-median", { x: at("x"), y: { value: 12 }, y2: { value: 30 } }),
+  layer("middle", "text", "name-quiet", {
+    x: at("x"),
+    y: { value: 29 },
+    text: { field: "name", type: "nominal" },
+  }),
+  layer("error", "rule", "error", { x: at("low"), x2: { field: "high" }, y: { value: 21 } }),
+  layer("client", "point", "mark", { x: at("x"), y: { value: 21 } }),
+  layer("client", "text", "name-above", {
+    x: at("x"),
+    y: { value: 15 },
+    text: { field: "name", type: "nominal" },
+  }),
+]);
+
 function strip(entry: Quantity, { kind, lower, norm, curve }: NormPlace, speech: Speech): Figure {
   const group = norm.group ?? norm.table;
   const middle = curve.find((point) => point.percentile === 50);
@@ -44,8 +63,6 @@ function strip(entry: Quantity, { kind, lower, norm, curve }: NormPlace, speech:
       : typical !== undefined
         ? [{ low: entry.value - typical, high: entry.value + typical }]
         : [];
-  const axis = { title: null, tickCount: 5, offset: -2 };
-  const at = (field: string) => x(field, null, { scale: { nice: false, padding: 12 }, axis });
   return {
     name: `norm-${entry.id.replaceAll("_", "-")}`,
     section: "visit",
@@ -62,34 +79,7 @@ function strip(entry: Quantity, { kind, lower, norm, curve }: NormPlace, speech:
       group,
       median: median ?? speech.say("charts.not_given"),
     }),
-    spec: {
-      width: 270,
-      height: 46,
-      padding: { left: 6, right: 6, top: 2, bottom: 18 },
-      autosize: { type: "none", contains: "content" },
-      data: { name: "none" },
-      layer: [
-        cloud(
-          "people",
-          at("x"),
-          { field: "y", type: "quantitative", axis: null, scale: { domain: [46, 0] } },
-          "others",
-        ),
-        layer("middle", "rule", "others-median", { x: at("x"), y: { value: 12 }, y2: { value: 30 } }),
-        layer("middle", "text", "name-quiet", {
-          x: at("x"),
-          y: { value: 29 },
-          text: { field: "name", type: "nominal" },
-        }),
-        layer("error", "rule", "error", { x: at("low"), x2: { field: "high" }, y: { value: 21 } }),
-        layer("client", "point", "mark", { x: at("x"), y: { value: 21 } }),
-        layer("client", "text", "name-above", {
-          x: at("x"),
-          y: { value: 15 },
-          text: { field: "name", type: "nominal" },
-        }),
-      ],
-    },
+    ...STRUCTURE,
     data: {
       people: people(curve),
       middle: middle === undefined ? [] : [{ x: middle.value, name: speech.say("charts.norm.median") }],

@@ -2,7 +2,7 @@
  * The parts charts are put together from. They name styles of the theme ("this-visit", "earlier", "faint"), never a
  * colour, a font or a line width, and leave sizes to the three frames below.
  */
-import type { Spec } from "../kernel/figure.js";
+import type { Figure, Values } from "../kernel/figure.js";
 
 type Part = Readonly<Record<string, unknown>>;
 
@@ -14,41 +14,56 @@ const FRAMES = {
 } as const;
 export type Frame = keyof typeof FRAMES;
 
-export function framed(frame: Frame, layer: readonly Part[], more: Part & { height?: number } = {}): Spec {
-  const { width, height, padding } = FRAMES[frame];
-  return {
-    width,
-    height,
-    padding,
+type Structured = Pick<Figure, "spec" | "values">;
+
+export const framed = (frame: Frame, layers: readonly Part[], more: Part = {}, values: Values = {}): Structured =>
+  structured({ ...FRAMES[frame], ...more }, layers, values);
+
+/**
+ * A structure that is the same for every client, and the values that are not: titles of axes become signals beside the
+ * given ones. `frame` gives width, height and padding.
+ */
+export function structured(frame: Part, layers: readonly Part[], values: Values = {}): Structured {
+  const { layer, titles } = titled(layers);
+  const all = { ...values, ...titles };
+  const spec = {
     autosize: { type: "none", contains: "content" },
     // Vega-Lite wants data at the top; each layer names its own.
     data: { name: "none" },
-    layer: titled(layer),
-    ...more,
+    params: Object.keys(all)
+      .filter((name) => name !== "height")
+      .map((name) => ({ name, value: null })),
+    layer,
+    ...frame,
   };
+  return { spec, values: all };
 }
 
 /**
- * One title for each axis: layers that share an axis must agree on its title, so the first one given is written into
- * all. Layers with a scale of their own (a nested group) keep their own title for y.
+ * One title for each axis: layers that share an axis must agree on its title, so the first one given stands for all.
+ * Layers with a scale of their own (a nested group) keep their own title for y.
  */
-export function titled(layers: readonly Part[]): readonly Part[] {
-  return withTitles(withTitles(layers, "x"), "y");
+function titled(layers: readonly Part[]): { readonly layer: readonly Part[]; readonly titles: Values } {
+  const titles: Record<string, string> = {};
+  const write = (some: readonly Part[], axis: "x" | "y", name: string): readonly Part[] => {
+    const [text] = titlesOf(some, axis);
+    if (text !== undefined) titles[name] = text;
+    return withTitle(some, axis, text === undefined ? null : { signal: name });
+  };
+  const across = write(layers, "x", "xTitle");
+  const layer = across.some((one) => one.layer !== undefined)
+    ? across.map((one, i) => (one.layer ? { ...one, layer: write(one.layer as Part[], "y", `yTitle${i}`) } : one))
+    : write(across, "y", "yTitle");
+  return { layer, titles };
 }
-function withTitles(layers: readonly Part[], axis: "x" | "y"): readonly Part[] {
-  const nested = layers.some((one) => one.layer !== undefined);
-  if (nested && axis === "y")
-    return layers.map((one) => (one.layer ? { ...one, layer: withTitles(one.layer as Part[], "y") } : one));
-  const title = titlesOf(layers, axis)[0] ?? null;
-  const write = (one: Part): Part => {
-    if (one.layer !== undefined) return { ...one, layer: (one.layer as Part[]).map(write) };
+const withTitle = (layers: readonly Part[], axis: "x" | "y", title: Part | null): readonly Part[] =>
+  layers.map((one) => {
+    if (one.layer !== undefined) return { ...one, layer: withTitle(one.layer as Part[], axis, title) };
     const encoding = one.encoding as Part;
     const channel = encoding[axis] as Part | undefined;
     if (channel?.field === undefined || channel.axis === null) return one;
     return { ...one, encoding: { ...encoding, [axis]: { ...channel, title } } };
-  };
-  return layers.map(write);
-}
+  });
 const titlesOf = (layers: readonly Part[], axis: "x" | "y"): string[] =>
   layers.flatMap((one) => {
     if (one.layer !== undefined) return titlesOf(one.layer as Part[], axis);

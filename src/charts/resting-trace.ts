@@ -35,7 +35,7 @@ export const restingTrace: Chart = ({ results, speech }) => {
         vo2: vo2 ? withUnit(speech, vo2) : speech.say("charts.not_given"),
         minutes: uptake.length,
       }),
-      spec: framed(
+      ...framed(
         "wide",
         [
           layer("span", "rect", "interval", { x: x("low", null), x2: { field: "high" } }),

@@ -74,7 +74,7 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
         last: speech.number(Number(last.y), 0),
         to: `${speech.number(Number(last.x), decimals)} ${unit}`,
       }),
-      spec: framed("wide", [
+      ...framed("wide", [
         band(0, "domain-light"),
         band(1, "domain-middle"),
         band(2, "domain-high"),

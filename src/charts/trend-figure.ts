@@ -56,7 +56,7 @@ export function trendFigure(input: TrendFigureInput): Figure {
     size: "panel",
     title: speech.say("charts.trend.title", { measure: nameOf(speech, measure), visits: points.length }),
     alt: speech.say("charts.trend.alt", { values: speech.list(said) }),
-    spec: framed("panel", [
+    ...framed("panel", [
       layer("changed", "rule", "guide", { x: x("x", null, dates) }),
       layer("bars", "rule", "error-thin", { x: x("x", null, dates), y: y("low", null), y2: { field: "high" } }),
       layer("values", "line", "this-visit", { x: x("x", null, dates), y: y("y", null) }),

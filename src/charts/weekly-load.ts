@@ -32,7 +32,10 @@ export const weeklyLoad: Chart = ({ results, speech }) => {
   const totals = tops.map((week) => Number(week.top));
   const count = rows.length;
   const across = (field: string, title: string | null) =>
-    x(field, title, { scale: { domain: [0.5, count + 0.5] }, axis: { tickCount: Math.min(count, 12), format: "d" } });
+    x(field, title, {
+      scale: { domain: [0.5, { signal: "weeks + 0.5" }] },
+      axis: { tickCount: { signal: "min(weeks, 12)" }, format: "d" },
+    });
   return [
     {
       name: "weekly-load",
@@ -46,7 +49,7 @@ export const weeklyLoad: Chart = ({ results, speech }) => {
         most: hours(Math.max(...totals)),
         last: hours(totals[totals.length - 1] ?? 0),
       }),
-      spec: framed(
+      ...framed(
         "wide",
         [
           ...PARTS.map(({ key: part, style }) =>
@@ -64,6 +67,7 @@ export const weeklyLoad: Chart = ({ results, speech }) => {
           }),
         ],
         { height: 120 },
+        { weeks: count },
       ),
       data: { ...bars, tops },
       table: { columns: weeks.columns, rows: weeks.rows },

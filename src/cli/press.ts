@@ -2,7 +2,7 @@
  * Results to reports: loads templates, words, theme and fonts once, and renders the editions of a visit. Loaded only by
  * a build that renders, so that checking and computing never wait for charts.
  */
-import { readdirSync, readFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { parse } from "yaml";
 import { formulas } from "../formulas.generated.js";
@@ -14,6 +14,7 @@ import type { Reference } from "../pipeline-parts.js";
 import { withOverrides, withWords } from "../report/overrides.js";
 import type { PdfFacts } from "../report/pdf.js";
 import { type Edition, openReporter, type ReportAssets, type Reporter } from "../report/render.js";
+import type { Compiled } from "../report/structures.js";
 import type { CitedTable } from "../report/view/context.js";
 import type { Press } from "./editions.js";
 import { LARGEST_FILE, readFile, Unreadable } from "./files.js";
@@ -22,6 +23,8 @@ import type { Practice } from "./practice.js";
 import { asProblem, overridesOf } from "./report-overrides.js";
 
 const TEMPLATES = join(PROGRAM, "templates");
+/** Made by `npm run build`. */
+const COMPILED = join(PROGRAM, "dist/structures.json");
 
 /** With `remember`, figures are kept for the next rendering: for a report that is watched. */
 export function openPress(practice: Practice, reference: Reference, remember = false): Press {
@@ -115,7 +118,11 @@ function assets(): ReportAssets {
     );
   return {
     templates: { pages: named("."), partials: named("partials") },
-    theme: { config: JSON.parse(text("theme/vega-config.json")), widths: JSON.parse(text("theme/fonts/widths.json")) },
+    theme: {
+      config: JSON.parse(text("theme/vega-config.json")),
+      widths: JSON.parse(text("theme/fonts/widths.json")),
+      ...(existsSync(COMPILED) ? { compiled: JSON.parse(readFileSync(COMPILED, "utf8")) as Compiled } : {}),
+    },
     css: text("theme/print.css"),
     pagesCss: text("theme/pages.css"),
     fonts: Object.fromEntries(fonts),

@@ -1,6 +1,6 @@
 /**
- * A figure as charts/ hands it to report/: what to draw (a Vega-Lite structure and its data, apart, so that a compiled
- * structure serves every client), what it says in words, and the table behind it. Nothing here knows colours or fonts.
+ * A figure as charts/ hands it to report/: what to draw (a Vega-Lite structure, its values and its data, apart, so that a
+ * compiled structure serves every client and language), what it says in words, and the table behind it. Nothing here knows colours or fonts.
  */
 import type { Cell, Column, Section } from "./measure.js";
 import type { Results } from "./results.js";
@@ -11,6 +11,9 @@ export type Datum = Readonly<Record<string, number | string | boolean | null>>;
 
 /** A Vega-Lite specification whose data are named, never inline. */
 export type Spec = Readonly<Record<string, unknown>>;
+
+/** What differs from client to client in a structure itself, by the names of its signals: titles, the length of an axis. */
+export type Values = Readonly<Record<string, number | string | readonly number[]>>;
 
 /** panel: a third of the page · wide: the text column · strip: a line beside a number · full: the whole page width. */
 export type FigureSize = "panel" | "wide" | "strip" | "full";
@@ -25,6 +28,8 @@ export interface Figure {
   /** What a reader who cannot see it must know: the main numbers. */
   readonly alt: string;
   readonly spec: Spec;
+  /** A value for each of the structure's params, and "height" where rows give it. */
+  readonly values: Values;
   readonly data: Readonly<Record<string, readonly Datum[]>>;
   /** The numbers behind the drawing, as the reader's table. */
   readonly table: { readonly columns: readonly Column[]; readonly rows: readonly (readonly Cell[])[] };

@@ -1,22 +1,23 @@
 /**
  * Figures to SVG text, without a browser, a canvas or a font of the machine.
  *
- * A structure is compiled once and refilled with each client's data (24 ms against 52 ms for nine charts). Text is
- * measured by the widths of our own sans. Ids come from the figure's name, because Vega counts clip paths over the
- * whole process, so that they would depend on what was drawn before. Coordinates keep one decimal.
+ * A structure is made into a view once and refilled with each client's values and data. Text is measured by the widths of
+ * our own sans. Ids come from the figure's name, because Vega counts clip paths over the whole process, so that they would
+ * depend on what was drawn before. Coordinates keep one decimal.
  */
 import type { Figure, Spec } from "../kernel/figure.js";
 import { cloudsOf, withClouds } from "./clouds.js";
+import { type Compiled, type Config, openStructures, structureKey } from "./structures.js";
 
 type Vega = typeof import("vega");
-type VegaLite = typeof import("vega-lite");
 type View = InstanceType<Vega["View"]>;
 
 export interface Theme {
-  /** templates/theme/vega-config.json */
-  readonly config: Readonly<Record<string, unknown>>;
+  readonly config: Config;
   /** templates/theme/fonts/widths.json: thousandths of an em by face and character. */
   readonly widths: Readonly<Record<string, Readonly<Record<string, number>>>>;
+  /** dist/structures.json, where the program was built with it. */
+  readonly compiled?: Compiled;
 }
 
 /** How axis numbers are written. */
@@ -29,31 +30,31 @@ export interface SvgDrawer {
   draw(figure: Figure, marks: NumberMarks): Promise<string>;
 }
 
-/** Compiled views kept at once: a report has about thirty structures. */
+/** Views kept at once: a report has about twenty-five structures. */
 const KEPT = 80;
 
 export function openSvgDrawer(theme: Theme): SvgDrawer {
   const views = new Map<string, View>();
-  let engine: Promise<{ vega: Vega; vegaLite: VegaLite }> | undefined;
+  const dataflowOf = openStructures(theme.config, theme.compiled);
+  let engine: Promise<Vega> | undefined;
   let queue: Promise<unknown> = Promise.resolve();
 
-  const viewOf = async (spec: Spec, marks: NumberMarks): Promise<View> => {
-    engine ??= load(theme);
-    const { vega, vegaLite } = await engine;
-    const key = JSON.stringify([spec, marks]);
+  const viewOf = async (spec: Spec, { decimal, thousands }: NumberMarks): Promise<View> => {
+    const structure = structureKey(spec);
+    const key = `${decimal} ${thousands} ${structure}`;
     const known = views.get(key);
     if (known) {
       views.delete(key);
       views.set(key, known);
       return known;
     }
-    const compiled = vegaLite.compile(spec as never, {
-      config: localized(theme.config, marks) as never,
-      logger: silent(vega),
-    });
-    const view = new vega.View(vega.parse(themed(compiled.spec, theme) as never), {
+    engine ??= load(theme);
+    const vega = await engine;
+    const view = new vega.View((await dataflowOf(structure, spec)) as never, {
       renderer: "none",
-      logger: silent(vega),
+      logger: vega.logger(vega.None),
+      // Its types ask for formatters; Vega makes them from this.
+      locale: { number: { decimal, thousands, grouping: [3], currency: ["", ""] } } as never,
     });
     views.set(key, view);
     const oldest = views.keys().next().value;
@@ -66,6 +67,7 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
   const drawNow = async (figure: Figure, marks: NumberMarks): Promise<string> => {
     const view = await viewOf(figure.spec, marks);
     const clouds = cloudsOf(figure);
+    for (const [name, value] of Object.entries(figure.values)) view.signal(name, value);
     for (const [name, rows] of Object.entries(figure.data))
       view.data(
         name,
@@ -99,38 +101,12 @@ function inAxisOrder(scene: Scene): void {
   else for (const item of scene.items ?? []) inAxisOrder(item);
 }
 
-async function load(theme: Theme): Promise<{ vega: Vega; vegaLite: VegaLite }> {
-  const [vega, vegaLite] = await Promise.all([import("vega"), import("vega-lite")]);
+async function load(theme: Theme): Promise<Vega> {
+  const vega = await import("vega");
   const metrics = (vega as unknown as { textMetrics: unknown }).textMetrics as Record<string, unknown>;
   metrics.width = (item: TextItem, text?: unknown) => textWidth(theme, item, text ?? item.text);
-  return { vega, vegaLite };
+  return vega;
 }
-
-/**
- * A mark's look belongs to the theme: Vega-Lite writes default colours and sizes into each mark, which would win over
- * the styles, so whatever a style of the theme sets is taken out of the mark.
- */
-function themed(spec: unknown, theme: Theme): unknown {
-  const styles = (theme.config.style ?? {}) as Readonly<Record<string, Readonly<Record<string, unknown>>>>;
-  const walk = (node: unknown): unknown => {
-    if (Array.isArray(node)) return node.map(walk);
-    if (typeof node !== "object" || node === null) return node;
-    const mark = Object.fromEntries(Object.entries(node).map(([key, value]) => [key, walk(value)]));
-    const update = (mark.encode as { update?: Record<string, unknown> } | undefined)?.update;
-    if (update && Array.isArray(mark.style)) {
-      const set = new Set((mark.style as string[]).flatMap((name) => Object.keys(styles[name] ?? {})));
-      const kept = Object.entries(update).filter(([key]) => !set.has(key));
-      mark.encode = { ...(mark.encode as object), update: Object.fromEntries(kept) };
-    }
-    return mark;
-  };
-  return walk(spec);
-}
-
-const localized = (config: Theme["config"], { decimal, thousands }: NumberMarks): unknown => ({
-  ...config,
-  locale: { number: { decimal, thousands, grouping: [3], currency: ["", ""] } },
-});
 
 interface TextItem {
   readonly text?: unknown;
@@ -145,9 +121,6 @@ function textWidth(theme: Theme, item: TextItem, text: unknown): number {
   for (const character of String(text ?? "")) thousandths += face[character] ?? 500;
   return (thousandths * (item.fontSize ?? 11)) / 1000;
 }
-
-/** Vega's own logger writes to the console; a chart's faults are found by the tests over all charts instead. */
-const silent = (vega: Vega) => vega.logger(vega.None);
 
 function tidy(svg: string, figure: Figure): string {
   const ids = new Map<string, string>();

@@ -77,7 +77,7 @@ export function timePanel(data: TestData, panel: TimePanel): Figure | undefined 
       text: { field: "name", type: "nominal" },
     }),
   ];
-  const spec = framed("panel", [...frame, { layer: left }, ...(right.length > 0 ? [{ layer: right }] : [])], {
+  const structure = framed("panel", [...frame, { layer: left }, ...(right.length > 0 ? [{ layer: right }] : [])], {
     resolve: { scale: { y: "independent" } },
   });
   const keys = ["time_s", ...curves.map((curve) => curve.key), ...(panel.work === undefined ? [] : [panel.work])];
@@ -88,7 +88,7 @@ export function timePanel(data: TestData, panel: TimePanel): Figure | undefined 
     entry: "incremental_bins",
     title: panel.title,
     alt: panel.alt,
-    spec,
+    ...structure,
     data: rows,
     table: readerTable(data, keys),
   };

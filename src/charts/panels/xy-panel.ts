@@ -32,7 +32,7 @@ export function xyPanel(data: TestData, panel: XyPanel): Figure | undefined {
   if (bins.length < 3) return undefined;
   const breaths = panel.cloud ? breathCloud(data, ...panel.cloud, { from, to }) : { cloud: [], excluded: [] };
   const zero = { scale: { zero: panel.zero === true } };
-  const spec = framed("panel", [
+  const structure = framed("panel", [
     ...(panel.cloud
       ? [
           cloud("breaths", x("x", null, zero), y("y", null, zero)),
@@ -50,7 +50,7 @@ export function xyPanel(data: TestData, panel: XyPanel): Figure | undefined {
     entry: "incremental_bins",
     title: panel.title,
     alt: panel.alt,
-    spec,
+    ...structure,
     data: {
       bins,
       ...(panel.cloud ? { breaths: breaths.cloud, excluded: breaths.excluded } : {}),
