@@ -16,7 +16,8 @@ import { readResults } from "../results/read.js";
 import { writeResults } from "../results/write.js";
 import { clientDocument, folderNames } from "./check-practice.js";
 import { htmlName, type Press, type WrittenPage } from "./editions.js";
-import { readFile, sha256, writeAtomically } from "./files.js";
+import { readFile, sha256 } from "./files.js";
+import { type Output, writeOutput } from "./freshness.js";
 import { moved, movedChoices } from "./moved.js";
 import {
   type ClientFolder,
@@ -38,8 +39,8 @@ export interface Workshop {
 
 export interface VisitBuilt {
   readonly visit: VisitFolder;
-  /** Files written, by name in the visit's folder. */
-  readonly wrote: readonly string[];
+  /** Files written in the visit's folder. */
+  readonly wrote: readonly Output[];
   /** How many findings moved since the results that stood there; undefined when there were none. */
   readonly moves: number | undefined;
   /** Choices that are not what was recorded: "lactate_definition: fixed-4 is now fixed-2". */
@@ -70,15 +71,17 @@ export async function buildClient(
     const { moves, choices } = movesFrom(shop.practice, visit, results, text);
     const pages = press ? await press.open.render(source, results, earlier, sha256(text), press.editions) : [];
     const folder = join(shop.practice.root, visit.path);
-    writeAtomically(join(folder, RESULTS), text);
-    for (const page of pages) writeAtomically(join(folder, htmlName(page.edition)), page.html);
+    const wrote = [
+      writeOutput(folder, RESULTS, text),
+      ...pages.map((page) => writeOutput(folder, htmlName(page.edition), page.html)),
+    ];
     built.push({
       visit,
       pages: pages.map(({ edition, facts }) => ({ edition, facts })),
       moves,
       choices,
       summary: summaryOf(results, source.client),
-      wrote: [RESULTS, ...pages.map((page) => htmlName(page.edition))],
+      wrote,
     });
   }
   return { diagnostics, visits: built };

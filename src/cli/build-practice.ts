@@ -9,9 +9,17 @@ import type { Printer } from "../report/printer.js";
 import type { Edition } from "../report/render.js";
 import type { VisitBuilt } from "./build-client.js";
 import { htmlName, pdfName, type WrittenPage } from "./editions.js";
-import { readFile, sha256, Unreadable, writeAtomically } from "./files.js";
-import { isFresh, outputsOf, programDigest, readRecord, writeRecord } from "./freshness.js";
-import { filesIn, type Practice, RESULTS, readIfThere, SESSION, seriesFiles } from "./practice.js";
+import { readFile, sha256, Unreadable } from "./files.js";
+import {
+  type Built,
+  freshRecord,
+  type Output,
+  programDigest,
+  readRecord,
+  writeOutput,
+  writeRecord,
+} from "./freshness.js";
+import { type ClientFolder, filesIn, type Practice, RESULTS, readIfThere, SESSION, seriesFiles } from "./practice.js";
 import type { Progress } from "./progress.js";
 import { repeatDigests } from "./reliability-visits.js";
 import { overrideFiles } from "./report-overrides.js";
@@ -42,17 +50,25 @@ export async function buildPractice(
   wish: BuildWish,
   openProgress: (total: number) => Progress,
 ): Promise<BuildReport> {
-  const record = readRecord(practice.root, wish.useCache);
   const keys = contentKeys(practice);
   const outputs = [
     RESULTS,
     ...wish.editions.flatMap((edition) => (wish.pdf ? [htmlName(edition), pdfName(edition)] : [htmlName(edition)])),
   ];
   const keyOf = (path: string) => keys.get(path) ?? "";
-  const stale = new Set(
-    [...wish.chosen].filter((path) => !isFresh(join(practice.root, path), record[path], keyOf(path), outputs)),
-  );
-  if (stale.size === 0) return { problems: [], built: [], fresh: wish.chosen.size, failures: [] };
+  const records = openRecords(practice);
+  const stale = new Set<string>();
+  for (const client of practice.clients)
+    for (const { path } of client.visits.filter((visit) => wish.chosen.has(visit.path))) {
+      const built = wish.useCache ? records.of(client, path) : undefined;
+      const fresh = freshRecord(join(practice.root, path), built, keyOf(path), outputs);
+      if (fresh === undefined) stale.add(path);
+      else if (fresh !== built) records.note(client, path, fresh);
+    }
+  if (stale.size === 0) {
+    records.write();
+    return { problems: [], built: [], fresh: wish.chosen.size, failures: [] };
+  }
 
   // Loaded only when there is something to build: finding nothing changed takes no formula.
   const { openCrew } = await import("./crew.js");
@@ -68,16 +84,14 @@ export async function buildPractice(
   const built: VisitBuilt[] = [];
   const failures = new Set<string>();
   let noted = performance.now();
-  const note = (done: VisitBuilt, wrote: readonly string[]) => {
+  const note = (client: ClientFolder, done: VisitBuilt, wrote: readonly Output[]) => {
+    const { path } = done.visit;
     built.push({ ...done, wrote });
-    record[done.visit.path] = {
-      key: keyOf(done.visit.path),
-      outputs: outputsOf(join(practice.root, done.visit.path), wrote),
-    };
-    progress.step(done.visit.path);
+    records.note(client, path, { key: keyOf(path), outputs: wrote });
+    progress.step(path);
     if (performance.now() - noted < NOTE_EVERY_MS) return;
     noted = performance.now();
-    writeRecord(practice.root, record);
+    records.write();
   };
   const work = practice.clients.filter((client) => client.visits.some((visit) => stale.has(visit.path))).values();
   // Each lane takes the next client when its last one is built and printed: no more pages wait than there are lanes.
@@ -87,7 +101,7 @@ export async function buildPractice(
       try {
         const outcome = await crew.build(client, stale);
         report(outcome.diagnostics);
-        await printAll(practice, outcome.visits, printer, note);
+        await printAll(practice, outcome.visits, printer, (done, wrote) => note(client, done, wrote));
       } catch (error) {
         // The disk's word, or the browser's: both are for the user to mend, and other clients go on.
         if (!(error instanceof Unreadable) && !/^(NoBrowser|PrintError)$/.test((error as Error).name)) throw error;
@@ -100,7 +114,7 @@ export async function buildPractice(
   } finally {
     progress.end();
     try {
-      writeRecord(practice.root, record);
+      records.write();
     } catch (error) {
       failures.add((error as Error).message); // costs the next build time, nothing else
     }
@@ -118,7 +132,7 @@ async function printAll(
   practice: Practice,
   visits: readonly VisitBuilt[],
   printer: Printer | undefined,
-  note: (done: VisitBuilt, wrote: readonly string[]) => void,
+  note: (done: VisitBuilt, wrote: readonly Output[]) => void,
 ): Promise<void> {
   // One visit after the other: pages that wait for the browser are memory.
   for (const done of visits) {
@@ -128,11 +142,39 @@ async function printAll(
   }
 }
 
-async function printPage(folder: string, page: WrittenPage, printer: Printer): Promise<string> {
+async function printPage(folder: string, page: WrittenPage, printer: Printer): Promise<Output> {
   const html = readFileSync(join(folder, htmlName(page.edition)), "utf8");
-  const pdf = await printer.print(html, page.facts);
-  writeAtomically(join(folder, pdfName(page.edition)), pdf);
-  return pdfName(page.edition);
+  return writeOutput(folder, pdfName(page.edition), await printer.print(html, page.facts));
+}
+
+/** The records of the practice's clients: read when asked for, written where something was noted. */
+function openRecords({ root }: Practice) {
+  const known = new Map<string, { [visit: string]: Built }>();
+  const noted = new Set<ClientFolder>();
+  const recordOf = (client: ClientFolder) => {
+    const record = known.get(client.id) ?? { ...readRecord(root, client.id) };
+    known.set(client.id, record);
+    return record;
+  };
+  return {
+    of: (client: ClientFolder, visit: string): Built | undefined => recordOf(client)[visit],
+    /** Outputs that an earlier build made of the same content stay known beside those of this one. */
+    note(client: ClientFolder, visit: string, { key, outputs }: Built) {
+      const record = recordOf(client);
+      const before = record[visit]?.key === key ? record[visit].outputs : [];
+      const names = new Set(outputs.map(({ file }) => file));
+      record[visit] = { key, outputs: [...before.filter(({ file }) => !names.has(file)), ...outputs] };
+      noted.add(client);
+    },
+    write() {
+      for (const client of noted) {
+        const record = recordOf(client);
+        const there = client.visits.flatMap(({ path }) => (record[path] ? [[path, record[path]] as const] : []));
+        writeRecord(root, client.id, Object.fromEntries(there));
+        noted.delete(client);
+      }
+    },
+  };
 }
 
 /** Per visit, a digest of everything its outputs depend on: program, laboratory, client, its files and those of earlier visits. */

@@ -1,7 +1,8 @@
 /**
  * What need not be built again. A visit is fresh when the content of everything it depends on is what it was at the
- * last build, and its outputs are the files that build wrote. The record lies in .waymark/ (not committed); losing it
- * costs time, never a number: results.yaml stays its own record, and `--no-cache` gives the same bytes.
+ * last build, and its outputs are the files that build wrote. The record lies in .waymark/built/, a file a client, so
+ * that what several machines have built is put together by copying. It is not committed; losing it costs time, never a
+ * number: results.yaml stays its own record, and `--no-cache` gives the same bytes.
  */
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
@@ -15,19 +16,20 @@ export interface Output {
   readonly file: string;
   readonly size: number;
   readonly mtimeMs: number;
+  readonly sha256: string;
 }
 export interface Built {
   readonly key: string;
   readonly outputs: readonly Output[];
 }
-export type BuildRecord = { [visit: string]: Built };
+/** The visits of a client by their path. */
+export type BuildRecord = Readonly<Record<string, Built>>;
 
-const place = (root: string) => join(root, ".waymark", "built.json");
+const FOLDER = join(".waymark", "built");
 
-export function readRecord(root: string, useCache: boolean): BuildRecord {
-  if (!useCache) return {};
+export function readRecord(root: string, client: string): BuildRecord {
   try {
-    const known = JSON.parse(readFileSync(place(root), "utf8")) as BuildRecord | null;
+    const known = JSON.parse(readFileSync(join(root, FOLDER, `${client}.json`), "utf8")) as BuildRecord | null;
     // A list, a number or half a record is no record: what it would have known is built again.
     return Object.fromEntries(
       Object.entries(known ?? {}).filter(([, built]) => typeof built?.key === "string" && Array.isArray(built.outputs)),
@@ -37,28 +39,42 @@ export function readRecord(root: string, useCache: boolean): BuildRecord {
   }
 }
 
-export function writeRecord(root: string, record: BuildRecord): void {
-  mkdirSync(join(root, ".waymark"), { recursive: true });
-  writeAtomically(place(root), JSON.stringify(record));
+export function writeRecord(root: string, client: string, record: BuildRecord): void {
+  mkdirSync(join(root, FOLDER), { recursive: true });
+  writeAtomically(join(root, FOLDER, `${client}.json`), JSON.stringify(record));
 }
 
-/** Notes the outputs of a visit as they lie on the disk now. */
-export function outputsOf(folder: string, files: readonly string[]): Output[] {
-  return files.map((file) => {
-    const { size, mtimeMs } = statSync(join(folder, file));
-    return { file, size, mtimeMs };
-  });
+/** Writes an output of a visit and notes it as it lies on the disk then. */
+export function writeOutput(folder: string, file: string, data: string | Uint8Array): Output {
+  const bytes = typeof data === "string" ? Buffer.from(data, "utf8") : data;
+  writeAtomically(join(folder, file), bytes);
+  const { size, mtimeMs } = statSync(join(folder, file));
+  return { file, size, mtimeMs, sha256: sha256(bytes) };
 }
 
-export function isFresh(folder: string, built: Built | undefined, key: string, files: readonly string[]): boolean {
-  if (built === undefined || built.key !== key) return false;
-  const known = new Map(built.outputs.map((output) => [output.file, output]));
-  return files.every((file) => {
+/**
+ * The record of a visit that need not be built, undefined for one that must. Outputs with another time stamp (copied
+ * from another machine, checked out) are read: the same bytes are fresh, and their record comes back with the new times.
+ */
+export function freshRecord(
+  folder: string,
+  built: Built | undefined,
+  key: string,
+  files: readonly string[],
+): Built | undefined {
+  if (built?.key !== key) return undefined;
+  const known = new Map(built.outputs.map((output) => [output?.file, output]));
+  const moved = new Map<string, Output>();
+  for (const file of files) {
     const was = known.get(file);
-    if (was === undefined) return false;
     const now = statSync(join(folder, file), { throwIfNoEntry: false });
-    return now !== undefined && now.size === was.size && now.mtimeMs === was.mtimeMs;
-  });
+    if (was === undefined || now === undefined || !now.isFile() || now.size !== was.size) return undefined;
+    if (now.mtimeMs === was.mtimeMs) continue;
+    if (sha256(readFileSync(join(folder, file))) !== was.sha256) return undefined;
+    moved.set(file, { ...was, mtimeMs: now.mtimeMs });
+  }
+  if (moved.size === 0) return built;
+  return { key, outputs: built.outputs.map((output) => moved.get(output.file) ?? output) };
 }
 
 let known: string | undefined;

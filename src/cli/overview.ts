@@ -14,7 +14,7 @@ import { recorded, type VisitBuilt } from "./build-client.js";
 import { clientDocument, readDocument } from "./check-practice.js";
 import { drawnClientPage, hrefOf, reportsOf } from "./client-overview.js";
 import { sha256, writeAtomically } from "./files.js";
-import { type BuildRecord, readRecord } from "./freshness.js";
+import { readRecord } from "./freshness.js";
 import type { ClientFolder, Practice, VisitFolder } from "./practice.js";
 import { dressed } from "./press.js";
 import { asProblem } from "./report-overrides.js";
@@ -38,8 +38,8 @@ export async function writeOverview(
 }
 
 async function written(practice: Practice, built: readonly VisitBuilt[], force: boolean): Promise<readonly string[]> {
-  const record = readRecord(practice.root, true);
-  const key = sha256([FORMAT, ...practice.clients.flatMap((client) => keysOf(client, record))].join("\n"));
+  const keysOf = new Map(practice.clients.map((client) => [client, clientKeys(practice, client)]));
+  const key = sha256([FORMAT, ...[...keysOf.values()].flat()].join("\n"));
   const keyFile = join(practice.root, FOLDER, "key");
   if (!force && built.length === 0 && textAt(keyFile) === key && existsSync(join(practice.root, PAGE))) return [];
   mkdirSync(join(practice.root, FOLDER), { recursive: true });
@@ -50,7 +50,7 @@ async function written(practice: Practice, built: readonly VisitBuilt[], force: 
   const lines: ClientLine[] = [];
   const wrote: string[] = [];
   for (const client of practice.clients) {
-    const keys = [FORMAT, ...keysOf(client, record)];
+    const keys = [FORMAT, ...(keysOf.get(client) ?? [])];
     const kept = force ? undefined : keptSummaries(practice, client);
     const known = summaries(practice, client, fresh, kept, keys);
     if (known.length === 0) continue;
@@ -79,8 +79,11 @@ interface Kept {
   readonly visits: Readonly<Record<string, { readonly key: string; readonly summary: VisitSummary }>>;
 }
 
-const keysOf = (client: ClientFolder, record: BuildRecord): readonly string[] =>
-  client.visits.map((visit) => `${visit.path} ${record[visit.path]?.key ?? "not built here"}`);
+/** What the visits of a client were last built from, as the record says. */
+function clientKeys({ root }: Practice, client: ClientFolder): readonly string[] {
+  const record = readRecord(root, client.id);
+  return client.visits.map((visit) => `${visit.path} ${record[visit.path]?.key ?? "not built here"}`);
+}
 
 function summaries(
   practice: Practice,

@@ -22,4 +22,4 @@ export function readShard(text: string): Shard {
 }
 
 export const inShard = (clientId: string, shard: Shard): boolean =>
-  Number.parseInt(sha256(clientId).slice(0, 8), 16) % shard.of === shard.number - 1;
+  Number.parseInt(sha256(clientId.normalize()).slice(0, 8), 16) % shard.of === shard.number - 1;

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { list } from "./files.js";
 import { isRunning } from "./lock.js";
 import type { Practice } from "./practice.js";
+import { inShard, type Shard } from "./shard.js";
 
 const BEGUN = /^\.(\d+)-[0-9a-f]{8}\.part$/;
 
@@ -15,12 +16,12 @@ export function sweepFolder(root: string, folder: string): void {
   }
 }
 
-/** Everywhere in a practice where a build writes. */
-export function sweepPractice({ root, clients }: Practice): void {
+/** Everywhere a build writes; for a share, its clients alone: others may be at work, on other machines too. */
+export function sweepPractice({ root, clients }: Practice, shard?: Shard): void {
   const own = list(root, ".waymark")
     .filter((entry) => entry.folder)
     .map((entry) => `.waymark/${entry.name}`);
-  for (const folder of [".", ".waymark", ...own, "clients"]) sweepFolder(root, folder);
-  for (const client of clients)
+  if (shard === undefined) for (const folder of [".", ".waymark", ...own, "clients"]) sweepFolder(root, folder);
+  for (const client of clients.filter(({ id }) => shard === undefined || inShard(id, shard)))
     for (const folder of [client.path, ...client.visits.map((visit) => visit.path)]) sweepFolder(root, folder);
 }

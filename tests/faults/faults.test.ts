@@ -323,11 +323,12 @@ describe("records and clocks", () => {
     ["empty", ""],
     ["of another shape", '{"clients/c-00001/x": 7, "__proto__": {"key": "x"}}'],
     ["a list", "[1, 2]"],
+    ["a list of outputs that are none", '{"clients/c-00001/2026-03-30-baseline": {"key": "x", "outputs": [null, 7]}}'],
     ["null", "null"],
   ])("a record of builds that is %s costs time, nothing else", async (name, text) => {
     const root = copy(2);
     await run(root, BUILD);
-    writeFileSync(join(root, ".waymark/built.json"), text);
+    writeFileSync(join(root, ".waymark/built/c-00001.json"), text);
     const end = await run(root, BUILD);
     expect(end.err).toBe("");
     expect(end.code).toBe(0);

@@ -22,8 +22,9 @@ const HELP = `waymark build [PATH …]  write results.yaml and the reports of vi
   --no-report     write results.yaml only, and no pages
   --no-index      leave out the pages of practice and clients (index.html, clients/…/index.html)
   --shard I/N     only the I-th of N shares of the clients, dealt out by a digest of their ids: the same on every
-                  machine, disjoint, and together all. Several machines build one share each; copying the visits'
-                  folders together gives what one machine would have written (the pages of the practice aside)
+                  machine, disjoint, and together all. Several machines build one share each; what they have
+                  written, copied together with .waymark/built, is what one machine would have written, and the
+                  next build without --shard adds the pages of practice and clients and nothing else
   --no-cache      build every chosen visit, changed or not; the files come out the same
 
 A client whose files hold an error gets nothing written; the others are built. Exit code 1 then.
@@ -49,10 +50,10 @@ export const verb: Verb = {
     const chosen =
       shard === undefined ? selected : new Set([...selected].filter((path) => inShard(clientOf(path), shard)));
     const editions = flags["no-report"] ? [] : editionsOf(flags.edition);
-    const release = lockPractice(practice.root);
+    const release = lockPractice(practice.root, shard);
     const stop = openStop(io, release);
     try {
-      sweepPractice(practice);
+      sweepPractice(practice, shard);
       const { problems, built, fresh, failures } = await buildPractice(
         practice,
         { chosen, editions, pdf: flags["no-pdf"] !== true, useCache: flags["no-cache"] !== true, stopping: stop.asked },
@@ -98,7 +99,7 @@ function summary(built: readonly VisitBuilt[], chosen: number, fresh: number, pa
         : moves === 0
           ? "no finding moved"
           : `${moves} ${moves === 1 ? "finding" : "findings"} moved`;
-    return `${visit.path}  ${what}\n  ${wrote.join("  ")}`;
+    return `${visit.path}  ${what}\n  ${wrote.map(({ file }) => file).join("  ")}`;
   });
   const counts = new Map<string, number>();
   for (const choice of built.flatMap((visit) => visit.choices)) counts.set(choice, (counts.get(choice) ?? 0) + 1);
