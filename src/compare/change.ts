@@ -4,6 +4,8 @@
  * Everything is computed from the printed values, so that a reader can repeat it. Where the error is a share of the value
  * the sum is done on logarithms and carried back to the unit, which makes the interval longer upwards than downwards.
  */
+
+import { quantityOf } from "../kernel/entries.js";
 import type { Change } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { roundTo } from "../kernel/rounding.js";
@@ -13,7 +15,6 @@ import { type Chances, chances } from "./error/chances.js";
 import { changeInterval } from "./error/change-interval.js";
 import { type ErrorModel, errorModelFor } from "./error-model.js";
 import type { Known } from "./known.js";
-import { quantityOf } from "./lookup.js";
 import { averagingNote, expectedGainNote, learningNote, referenceNote, regressionNote } from "./notes.js";
 import type { Pooled } from "./occasions.js";
 import { spoken } from "./spoken.js";

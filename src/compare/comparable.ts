@@ -1,13 +1,14 @@
 /**
  * Whether one measure of two visits may be compared: conditions, formula, unit, and remarks that weaken either value.
  */
+
+import { quantityOf } from "../kernel/entries.js";
 import type { Quantity, Remark } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { toDecimals } from "../kernel/rounding.js";
 import { dependsOnEffort, effortOf } from "./effort.js";
 import { type Gate, gatesOf } from "./gates.js";
-import { quantityOf } from "./lookup.js";
 import { spokenDate } from "./spoken.js";
 
 export interface Comparability {

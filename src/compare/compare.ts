@@ -3,6 +3,8 @@
  *
  *     occasions → each measure: gate → error → change and verdict → trend → explained changes → goals → false alarms
  */
+
+import { quantityOf } from "../kernel/entries.js";
 import type { Change, Entry, Judgement, NotGiven, Section, Table } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
@@ -12,7 +14,6 @@ import { falseAlarms } from "./error/false-alarms.js";
 import { explained } from "./explained/explained.js";
 import { progress } from "./goals.js";
 import type { Known } from "./known.js";
-import { quantityOf } from "./lookup.js";
 import { anchorOf, type Occasion, occasionsOf, type Pooled, pooled } from "./occasions.js";
 import { spokenDate } from "./spoken.js";
 import { trendOf } from "./trend.js";

@@ -6,10 +6,10 @@
  * it stops too unless heart rate shows equal effort. Secondary signs only ever stop a claim; they never make one.
  */
 
+import { entryOf, quantityOf } from "../kernel/entries.js";
 import type { Results } from "../kernel/results.js";
 import { toDecimals } from "../kernel/rounding.js";
 import type { Comparability } from "./comparable.js";
-import { entryOf, quantityOf } from "./lookup.js";
 import { spokenDate } from "./spoken.js";
 
 const HEART_RATE_APART = 10;

@@ -2,12 +2,13 @@
  * Occasions: visits that stand for one point in time. Tests repeated within days, without training between them, are
  * averaged, because two tests on each side shrink the error of a change by √2.
  */
+
+import { quantityOf } from "../kernel/entries.js";
 import type { MeasurementError } from "../kernel/measure.js";
 import { catalogue } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { roundTo } from "../kernel/rounding.js";
 import { comparability } from "./comparable.js";
-import { quantityOf } from "./lookup.js";
 
 /** Visits of one occasion, oldest first. */
 export type Occasion = readonly Results[];

@@ -2,12 +2,13 @@
  * Test-retest pairs out of visits: each visit with purpose reliability, paired with the client's nearest other visit within
  * fourteen days and with nothing that differs. One set a measure and kind of exercise, over all clients.
  */
+
+import { quantityOf } from "../kernel/entries.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { comparability } from "./comparable.js";
 import type { Pair } from "./error/pairs.js";
 import type { RetestSet } from "./known.js";
-import { quantityOf } from "./lookup.js";
 import { daysBetween } from "./occasions.js";
 
 const MOST_DAYS = 14;

@@ -2,10 +2,11 @@
 import type { Plan } from "../kernel/generated/client.js";
 import type { Cell } from "../kernel/measure.js";
 import type { Notebook } from "../kernel/notebook.js";
+import { dayOf, isoOf } from "./days.js";
+import { minutesIn } from "./sessions/session.js";
 import { allowedByHand, type Means } from "./sessions/week-sessions.js";
 import type { Settings } from "./settings.js";
-import { progression } from "./weeks/progression.js";
-import type { LaidWeek } from "./weeks/write-weeks.js";
+import type { LaidWeek } from "./weeks/lay-out.js";
 
 export function writeOverrides(
   book: Notebook,
@@ -15,19 +16,17 @@ export function writeOverrides(
   may: Pick<Means, "vigorous" | "intervals">,
 ): void {
   const rows: Cell[][] = [];
-  let hardest = settings.minutesNow;
   for (const { week, sessions } of laid) {
-    const minutes = sessions.reduce((sum, session) => sum + session.minutes, 0);
-    const days = new Set(sessions.map((session) => session.date)).size;
-    const _limit = progression(hardest, settings.progression, settings.minutesAtMost);
-    hardest = Math.max(hardest, minutes);
     const byHand = sessions.filter((session) => session.byHand !== undefined);
+    if (week.override === undefined && byHand.length === 0) continue;
+    const minutes = minutesIn(sessions);
+    const days = new Set(sessions.map((session) => session.day)).size;
     if (week.override) {
       const remarks = [
         week.remark,
         minutes > settings.minutesAtMost ? `more than the ${settings.minutesAtMost} min the client has` : undefined,
       ];
-      rows.push([`week from ${week.monday}`, `${week.minutes} min`, week.override.because, said(remarks)]);
+      rows.push([`week from ${isoOf(week.monday)}`, `${week.minutes} min`, week.override.because, said(remarks)]);
     }
     for (const session of byHand) {
       const remarks = [
@@ -36,7 +35,7 @@ export function writeOverrides(
           ? `the week then holds ${minutes} min of ${settings.minutesAtMost}`
           : undefined,
       ];
-      rows.push([session.date, `${session.kind}, ${session.minutes} min`, session.byHand ?? "", said(remarks)]);
+      rows.push([isoOf(session.day), `${session.kind}, ${session.minutes} min`, session.byHand ?? "", said(remarks)]);
     }
   }
   for (const one of (plan.sessions ?? []).filter((own) => !allowedByHand(own, may)))
@@ -51,7 +50,7 @@ export function writeOverrides(
   const outside = [
     ...(plan.weeks ?? []).map((one) => one.monday),
     ...(plan.sessions ?? []).map((one) => one.date),
-  ].filter((day) => day >= settings.goalDate);
+  ].filter((day) => dayOf(day) >= settings.goalDay);
   rows.push(...outside.map((day): Cell[] => [day, "", "", "lies after the goal, so no plan holds it"]));
   if (rows.length === 0) return;
   book.table(

@@ -24,14 +24,13 @@ import { startOf } from "./retest/start.js";
 import { type Permit, permitOf } from "./safety/permit.js";
 import { writeSheets } from "./safety/sheets.js";
 import { whyNoIntervals } from "./safety/symptom-free.js";
-import { minutesIn } from "./sessions/session.js";
-import { weekSessions } from "./sessions/week-sessions.js";
+import { setByHand, weekSessions } from "./sessions/week-sessions.js";
 import { goalOf, settingsOf } from "./settings.js";
 import { writeState } from "./state.js";
 import { writeStrength } from "./strength/write-strength.js";
-import { layOut, type PlanWeek } from "./weeks/lay-out.js";
+import { layOut } from "./weeks/lay-out.js";
 import { writeRules } from "./weeks/write-rules.js";
-import { type LaidWeek, writeSessions, writeWeeks } from "./weeks/write-weeks.js";
+import { writeSessions, writeWeeks } from "./weeks/write-weeks.js";
 
 /** Terrain factors of the load-carriage equation. */
 const TERRAIN = { road: 1, "rough path": 1.2, loose: 2.1 } as const;
@@ -68,7 +67,6 @@ export function plan(
   const settings = settingsOf(visit, asked, goal, profile, start?.minutes);
   const forVisit = <T extends { readonly for_visit?: string }>(one: T) =>
     (one.for_visit ?? results.date) === results.date;
-  const own = (asked.sessions ?? []).filter(forVisit);
   const means = {
     vigorous: permit.vigorous,
     intervals: noIntervals === undefined,
@@ -78,9 +76,10 @@ export function plan(
     ...(asked.walk ? { walk: asked.walk } : {}),
     ...(numberOf(results, "body_mass") === undefined ? {} : { massKg: numberOf(results, "body_mass") as number }),
   };
-  const sessionsOf = (week: PlanWeek) => weekSessions(week, settings, means, own);
-  const weeks = layOut(settings, (asked.weeks ?? []).filter(forVisit), (week) => minutesIn(sessionsOf(week)));
-  const laid: LaidWeek[] = weeks.map((week) => ({ week, sessions: sessionsOf(week) }));
+  const own = setByHand((asked.sessions ?? []).filter(forVisit), means);
+  const laid = layOut(settings, (asked.weeks ?? []).filter(forVisit), (week) =>
+    weekSessions(week, settings, means, own),
+  );
   writeVigorous(book, permit, noIntervals);
   writeDomains(book, results, intensities, settings.modes);
   writeEquivalents(book, results, intensities, asked.walk, TERRAIN[asked.walk?.terrain ?? "road"]);

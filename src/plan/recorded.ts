@@ -1,14 +1,10 @@
 /** Looks into recorded results: the printed digits, which is all a plan is made from. */
-import type { Entry, Judgement, Quantity, Table } from "../kernel/measure.js";
+import { entryOf, quantityOf as recordedQuantity } from "../kernel/entries.js";
+import type { Judgement, Quantity, Table } from "../kernel/measure.js";
 import type { MeasureId } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 
-const entryOf = (results: Results, id: string): Entry | undefined => results.entries.find((entry) => entry.id === id);
-
-export function quantityOf(results: Results, id: MeasureId): Quantity | undefined {
-  const entry = entryOf(results, id);
-  return entry?.kind === "quantity" ? entry : undefined;
-}
+export const quantityOf: (results: Results, id: MeasureId) => Quantity | undefined = recordedQuantity;
 export const numberOf = (results: Results, id: MeasureId): number | undefined => quantityOf(results, id)?.value;
 
 export function judgementOf(results: Results, id: MeasureId): Judgement | undefined {

@@ -2,15 +2,26 @@
  * What a plan is laid out with: the client's own words from client.yaml, with what changed at a retest on top, and for
  * what was left out a convention that the plan names.
  */
-import type { Goal, Injury, Plan } from "../kernel/generated/client.js";
+import type { Goal, Injury as InjuryWords, Plan } from "../kernel/generated/client.js";
 import type { EventProfile } from "../kernel/generated/event-profile.js";
 import type { Visit } from "../kernel/visit.js";
-import { WEEKDAYS, weekdayOf } from "./days.js";
+import { dayOf, WEEKDAYS } from "./days.js";
 
+/** What an injury keeps out, up to its last day (a day number; Infinity while no end is known). */
+export interface Injury {
+  readonly area: string;
+  readonly avoid: InjuryWords["avoid"];
+  readonly until: number;
+}
+
+/** Days are day numbers (days.ts) where nothing else is said. */
 export interface Settings {
+  /** ISO date. */
   readonly visitDate: string;
+  /** The day after the visit. */
+  readonly firstDay: number;
   /** The first day that is not trained for: arrival at altitude, or the goal. */
-  readonly goalDate: string;
+  readonly goalDay: number;
   readonly goal: Goal;
   readonly profile?: EventProfile;
   readonly daysPerWeek: number;
@@ -27,7 +38,7 @@ export interface Settings {
   readonly easierEvery: number;
   readonly easierShare: number;
   readonly taperReduction: number;
-  readonly retests: readonly string[];
+  readonly retests: readonly number[];
   readonly loadBearing: boolean;
   /** Where each choice comes from: "client.yaml" or "convention". */
   readonly from: readonly (readonly [what: string, value: string, source: string])[];
@@ -135,7 +146,8 @@ export function settingsOf(
   for (const limit of plan.limits ?? []) from.push(["To keep in mind", limit, "client.yaml plan; not reckoned with"]);
   return {
     visitDate: visit.session.date,
-    goalDate,
+    firstDay: dayOf(visit.session.date) + 1,
+    goalDay: dayOf(goalDate),
     goal,
     ...(profile === undefined ? {} : { profile }),
     daysPerWeek,
@@ -146,19 +158,21 @@ export function settingsOf(
     modes: week.modes ?? ["walk"],
     equipment: week.equipment ?? ["none"],
     strengthLevel: say("Experience of strength training", week.strength_level, "novice", String),
-    injuries,
+    injuries: injuries.map(({ area, avoid, until }) => ({
+      area,
+      avoid,
+      until: until === undefined ? Number.POSITIVE_INFINITY : dayOf(until),
+    })),
     progression: say("Rise over the hardest week before, at most, %", plan.progression_pct, 10, String) / 100,
     easierEvery: say("An easier week every, weeks", plan.easier_every, 4, String),
     easierShare: say("Minutes of an easier week, % of the week before", plan.easier_pct, 60, String) / 100,
     taperReduction: plan.taper_reduction_pct ?? 50,
-    retests: (plan.retests ?? []).filter((day) => day > visit.session.date && day < goalDate),
+    retests: (plan.retests ?? []).filter((day) => day > visit.session.date && day < goalDate).map(dayOf),
     loadBearing: profile?.load_bearing === true || (plan.walk?.load_kg ?? 0) > 0,
     from,
   };
 }
 
 /** Whether an injury keeps a kind of strain out on a day. */
-export const avoids = (settings: Settings, strain: Injury["avoid"][number], day: string): boolean =>
-  settings.injuries.some((one) => one.avoid.includes(strain) && (one.until ?? "9999-12-31") >= day);
-
-export { weekdayOf };
+export const avoids = (settings: Settings, strain: Injury["avoid"][number], day: number): boolean =>
+  settings.injuries.some((one) => one.until >= day && one.avoid.includes(strain));

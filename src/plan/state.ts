@@ -1,7 +1,7 @@
 /** Whether the plan may go to the client: reviewed and signed for this very visit. */
 import type { Plan } from "../kernel/generated/client.js";
 import type { Notebook } from "../kernel/notebook.js";
-import type { LaidWeek } from "./weeks/write-weeks.js";
+import type { LaidWeek } from "./weeks/lay-out.js";
 
 export function writeState(book: Notebook, plan: Plan, visitDate: string, laid: readonly LaidWeek[]): void {
   const signature = (plan.signed ?? []).find((one) => one.for_visit === visitDate);

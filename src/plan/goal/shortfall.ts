@@ -1,4 +1,5 @@
 /** What the goal asks for beside what was measured, with the error of the measurement: shown as a gap, not as a verdict on the person. */
+import { entryOf } from "../../kernel/entries.js";
 import type { Target } from "../../kernel/generated/client.js";
 import type { EventProfile } from "../../kernel/generated/event-profile.js";
 import type { Cell, Change, Quantity } from "../../kernel/measure.js";
@@ -65,7 +66,7 @@ function rowOf(one: Asked, results: Results): Cell[] | undefined {
   ]
     .filter((part) => part !== "")
     .join(", ");
-  const entry = results.entries.find((e) => e.id === one.measure);
+  const entry = entryOf(results, one.measure);
   if (entry?.kind === "not given")
     return [info.title, info.unit ?? "", needed, null, null, null, `not given: ${entry.because}`, one.from];
   if (entry?.kind !== "quantity")

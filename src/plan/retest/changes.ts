@@ -7,7 +7,7 @@ import type { Results } from "../../kernel/results.js";
 import { toDecimals } from "../../kernel/rounding.js";
 import { judgementOf, quantityOf, tableOf } from "../recorded.js";
 import { type Settings, weekAt } from "../settings.js";
-import type { LaidWeek } from "../weeks/write-weeks.js";
+import type { LaidWeek } from "../weeks/lay-out.js";
 
 /** Measures a plan is made from, and what each moves. */
 const MOVES: readonly (readonly [MeasureId, string])[] = [

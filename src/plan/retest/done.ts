@@ -6,7 +6,7 @@ import type { Cell } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
 import type { Results } from "../../kernel/results.js";
 import type { LoggedSession } from "../../kernel/training-log.js";
-import { addDays, mondayOf } from "../days.js";
+import { daysBetween, mondayOf } from "../days.js";
 import { tried } from "../intensity/write-domains.js";
 import { sessionLoad, info as sessionLoadInfo } from "../load/session-load.js";
 import { trainingImpulse } from "../load/training-impulse.js";
@@ -26,16 +26,16 @@ export interface DoneWeek {
   readonly impulse: number | null;
 }
 
-export function weekOf(monday: string, log: readonly LoggedSession[], from: Results): DoneWeek {
-  const rows = log.filter((one) => one.date >= monday && one.date < addDays(monday, 7));
+/** One week from the rows of the log that fall into it. */
+function weekOf(monday: string, rows: readonly LoggedSession[], from: Results): DoneWeek {
   const sum = (values: readonly (number | undefined)[]): number | null =>
     values.every((value) => value === undefined) ? null : values.reduce<number>((all, value) => all + (value ?? 0), 0);
   const complete = rows.every((one) => one.rating !== undefined);
-  const daily = Array.from({ length: 7 }, (_, i) =>
-    rows
-      .filter((one) => one.date === addDays(monday, i))
-      .reduce((all, one) => all + sessionLoad(one.rating ?? 0, one.minutes), 0),
-  );
+  const daily = [0, 0, 0, 0, 0, 0, 0];
+  for (const one of rows) {
+    const weekday = daysBetween(monday, one.date);
+    daily[weekday] = (daily[weekday] as number) + sessionLoad(one.rating ?? 0, one.minutes);
+  }
   const [rest, peak] = [
     numberOf(from, "resting_heart_rate") ?? numberOf(from, "resting_pulse"),
     numberOf(from, "heart_rate_peak"),
@@ -58,6 +58,18 @@ export function weekOf(monday: string, log: readonly LoggedSession[], from: Resu
   };
 }
 
+/** Rows of a log by the Monday of their week. */
+function byWeek(log: readonly LoggedSession[]): ReadonlyMap<string, readonly LoggedSession[]> {
+  const weeks = new Map<string, LoggedSession[]>();
+  for (const one of log) {
+    const monday = mondayOf(one.date);
+    const rows = weeks.get(monday);
+    if (rows === undefined) weeks.set(monday, [one]);
+    else rows.push(one);
+  }
+  return weeks;
+}
+
 /** Whole weeks from the plan before up to this visit; undefined without a log or without a plan to hold it against. */
 export function writeDone(
   book: Notebook,
@@ -68,26 +80,26 @@ export function writeDone(
   if (log === undefined || log.length === 0) return undefined;
   const planned = previous && tableOf(previous, "programme_weeks");
   const thisMonday = mondayOf(results.date);
-  const mondays = planned
-    ? columnOf(planned, "monday").map(String)
-    : [...new Set(log.map((one) => mondayOf(one.date)))].sort();
+  const rowsOf = byWeek(log);
+  const mondays = planned ? columnOf(planned, "monday").map(String) : [...rowsOf.keys()].sort();
   const weeks = mondays
     .filter((monday) => monday < thisMonday)
-    .map((monday) => weekOf(monday, log, previous ?? results));
+    .map((monday) => weekOf(monday, rowsOf.get(monday) ?? [], previous ?? results));
   if (weeks.length === 0) return undefined;
-  const of = (key: string, i: number): number | null => {
-    const cell = planned ? columnOf(planned, key)[i] : null;
-    return typeof cell === "number" ? cell : null;
+  const plannedOf = (key: string) => {
+    const column = planned ? columnOf(planned, key) : [];
+    return (i: number): number | null => (typeof column[i] === "number" ? column[i] : null);
   };
+  const [minutesOf, loadOf] = [plannedOf("minutes"), plannedOf("load")];
   const rows = weeks.map((week, i): Cell[] => {
-    const target = of("minutes", i);
+    const target = minutesOf(i);
     return [
       week.monday,
       target,
       week.minutes,
       target === null || target === 0 ? null : (100 * week.minutes) / target,
       week.sessions,
-      of("load", i),
+      loadOf(i),
       week.load,
       week.monotony,
       week.strain,
@@ -118,7 +130,7 @@ export function writeDone(
     "Load is rating (0 to 10) times minutes, and stands only where every session of the week was rated. Monotony is the mean over the SD of seven days (n − 1); no alarm number is known that holds for everyone. The impulse is from mean heart rates and underrates intervals.",
   );
   const total = rows.reduce((sum, row) => sum + (typeof row[1] === "number" ? row[1] : 0), 0);
-  const done = weeks.reduce((sum, week, i) => sum + (of("minutes", i) === null ? 0 : week.minutes), 0);
+  const done = weeks.reduce((sum, week, i) => sum + (minutesOf(i) === null ? 0 : week.minutes), 0);
   if (total > 0)
     book.found("programme_compliance", (100 * done) / total, sessionLoadInfo, [
       { name: "minutes done", value: done, unit: "min" },

@@ -1,57 +1,71 @@
 /** Which day holds what: the long day, the harder ones as far from it as the week allows. A convention. */
-import { daysBetween, weekdayOf } from "../days.js";
 import { avoids, type Settings } from "../settings.js";
 import type { PlanWeek } from "../weeks/lay-out.js";
 import type { Kind } from "./session.js";
 import type { Means } from "./week-sessions.js";
 
-/** The days for endurance: the long day, then those farthest from the days already taken. */
-export function chosenDays(days: readonly string[], count: number, settings: Settings): string[] {
-  const long = days.find((day) => weekdayOf(day) === settings.longDay) ?? (days.at(-1) as string);
-  const taken = [long];
-  while (taken.length < count) {
-    const rest = days.filter((day) => !taken.includes(day));
-    const gap = (day: string) => Math.min(...taken.map((other) => ring(day, other)));
-    taken.push(rest.reduce((best, day) => (gap(day) > gap(best) ? day : best)));
-  }
-  return taken.sort();
+/** The weekdays for endurance, rising: the long day, then those farthest from the days already taken. */
+export function chosenDays(days: readonly number[], count: number, settings: Settings): readonly number[] {
+  const taken = [longDayOf(days, settings)];
+  while (taken.length < count) taken.push(farthest(days, taken) as number);
+  return taken.sort((a, b) => a - b);
 }
-/** Days between two weekdays, round the week. */
-export const ring = (a: string, b: string): number => {
-  const apart = Math.abs(weekdayOf(a) - weekdayOf(b));
-  return Math.min(apart, 7 - apart);
-};
 
-export function kindsOf(days: readonly string[], week: PlanWeek, settings: Settings, means: Means): Kind[] {
-  const kinds = new Map<string, Kind>(days.map((day) => [day, "easy"]));
-  const long = days.find((day) => weekdayOf(day) === settings.longDay) ?? (days.at(-1) as string);
-  const loaded = settings.loadBearing && !avoids(settings, "load carriage", long) && carries(week);
-  if (!beforeTest(long, settings)) kinds.set(long, loaded ? "loaded walk" : "long");
-  const harder = harderKinds(days.length, week, settings, means);
+const longDayOf = (days: readonly number[], settings: Settings): number =>
+  days.includes(settings.longDay) ? settings.longDay : (days.at(-1) as number);
+
+/** The day not taken that lies farthest from those taken, the earliest of equals; undefined where all are taken. */
+function farthest(days: readonly number[], taken: readonly number[]): number | undefined {
+  let best: number | undefined;
+  let most = 0;
+  for (const day of days) {
+    const gap = gapTo(taken, day);
+    if (gap > most) [best, most] = [day, gap];
+  }
+  return best;
+}
+
+/** Days from a weekday to the nearest of those taken, round the week: 0 where it is one of them. */
+export function gapTo(taken: readonly number[], day: number): number {
+  let least = 7;
+  for (const other of taken) {
+    const apart = Math.abs(day - other);
+    least = Math.min(least, apart, 7 - apart);
+  }
+  return least;
+}
+
+/** What each of the chosen days holds, in their order. */
+export function kindsOf(days: readonly number[], week: PlanWeek, settings: Settings, means: Means): readonly Kind[] {
+  const kinds: Kind[] = days.map(() => "easy");
+  const long = longDayOf(days, settings);
+  const light = (weekday: number) => beforeTest(week.monday + weekday, settings);
+  if (!light(long)) {
+    const loaded = settings.loadBearing && carries(week) && !avoids(settings, "load carriage", week.monday + long);
+    kinds[days.indexOf(long)] = loaded ? "loaded walk" : "long";
+  }
+  const free = days.filter((day) => !light(day));
   const taken = [long];
-  for (const kind of harder) {
-    const free = days.filter((day) => !taken.includes(day) && !beforeTest(day, settings));
-    if (free.length === 0) break;
-    const gap = (day: string) => Math.min(...taken.map((other) => ring(day, other)));
-    const day = free.reduce((best, one) => (gap(one) > gap(best) ? one : best));
-    kinds.set(day, kind);
+  for (const kind of harderKinds(days.length, week, settings, means)) {
+    const day = farthest(free, taken);
+    if (day === undefined) break;
+    kinds[days.indexOf(day)] = kind;
     taken.push(day);
   }
-  return days.map((day) => kinds.get(day) as Kind);
+  return kinds;
 }
 
 /** Nothing hard on the two days before a test or the goal. */
-const beforeTest = (day: string, settings: Settings): boolean =>
-  [...settings.retests, settings.goalDate].some((test) => {
-    const days = daysBetween(day, test);
-    return days > 0 && days <= 2;
-  });
+function beforeTest(day: number, settings: Settings): boolean {
+  const soon = (test: number) => test > day && test <= day + 2;
+  return soon(settings.goalDay) || settings.retests.some(soon);
+}
 
 /** Loaded walks two to four times a month (Orr and others, review): every other week at first, then weekly. */
 const carries = (week: PlanWeek): boolean =>
   week.phase !== "taper" && !week.easier && (week.phase !== "foundation" || week.number % 2 === 0);
 
-function harderKinds(days: number, week: PlanWeek, settings: Settings, means: Means): Kind[] {
+function harderKinds(days: number, week: PlanWeek, settings: Settings, means: Means): readonly Kind[] {
   if (!means.vigorous || days < 2 || week.number <= means.easyWeeks) return [];
   const hard: Kind = !means.intervals || avoids(settings, "hard intervals", week.monday) ? "steady" : "intervals";
   const steady: Kind[] = means.steady ? ["steady"] : [];

@@ -9,7 +9,7 @@ const FROM_SHARE = 0.5;
 /** No load above this share of body mass is laid out; heavier goals need someone who teaches carrying. */
 const MOST_OF_MASS = 0.3;
 
-export function loadedWalkOf(date: string, minutes: number, week: PlanWeek, settings: Settings, means: Means): Session {
+export function loadedWalkOf(day: number, minutes: number, week: PlanWeek, settings: Settings, means: Means): Session {
   const goalKg = means.walk?.load_kg ?? settings.profile?.walk?.load_kg ?? 0;
   const way = week.ofLoading <= 1 ? 1 : Math.min(1, (week.number - 1) / (week.ofLoading - 1));
   const most = means.massKg === undefined ? goalKg : MOST_OF_MASS * means.massKg;
@@ -19,7 +19,7 @@ export function loadedWalkOf(date: string, minutes: number, week: PlanWeek, sett
   const climb = walk?.grade_pct === undefined ? undefined : climbOf(minutes, walk.speed_km_h, walk.grade_pct);
   const held = wanted > most ? `; the load is held at ${Math.round(100 * MOST_OF_MASS)} % of body mass` : "";
   return {
-    date,
+    day,
     kind: "loaded walk",
     minutes,
     easy: minutes,

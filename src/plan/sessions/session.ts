@@ -1,7 +1,8 @@
 /** One planned session: its day, its minutes by domain, and what to do. */
 export type Kind = "easy" | "long" | "steady" | "intervals" | "loaded walk" | "strength" | "rest";
 export interface Session {
-  readonly date: string;
+  /** Day number (days.ts). */
+  readonly day: number;
   readonly kind: Kind;
   readonly minutes: number;
   readonly easy: number;
@@ -20,5 +21,8 @@ export interface Session {
 
 export const loadOf = (session: Session): number => session.rating * session.minutes;
 
-export const minutesIn = (sessions: readonly Session[]): number =>
-  sessions.reduce((sum, session) => sum + session.minutes, 0);
+export function minutesIn(sessions: readonly Session[]): number {
+  let sum = 0;
+  for (const { minutes } of sessions) sum += minutes;
+  return sum;
+}

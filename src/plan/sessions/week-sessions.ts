@@ -3,12 +3,13 @@
  * strength work beside the easy ones. Which day holds what is a convention; the sum is the week's minutes exactly.
  */
 import type { LoadedWalk, SessionOverride } from "../../kernel/generated/client.js";
+import { dayOf } from "../days.js";
 import { SESSION_RATING } from "../intensity/anchors.js";
 import { avoids, type Settings } from "../settings.js";
-import { strengthDose } from "../strength/dose.js";
+import { strengthDose, strengthSession } from "../strength/dose.js";
 import type { PlanWeek } from "../weeks/lay-out.js";
 import { intervalsFor } from "./intervals.js";
-import { chosenDays, kindsOf, ring } from "./kinds.js";
+import { chosenDays, gapTo, kindsOf } from "./kinds.js";
 import { loadedWalkOf } from "./loaded.js";
 import type { Kind, Session } from "./session.js";
 
@@ -39,46 +40,48 @@ const WEIGHT: Readonly<Record<Exclude<Kind, "rest" | "strength">, number>> = {
 };
 const CONVENTION = "convention";
 
+/** In the order of their days. A session set by hand takes its day whole; on a day of rest set by hand stands none. */
 export function weekSessions(
   week: PlanWeek,
   settings: Settings,
   means: Means,
-  overrides: readonly SessionOverride[],
+  overrides: readonly Session[],
 ): readonly Session[] {
   const laid = laidOut(week, settings, means);
-  const own = overrides.filter((one) => sameWeek(week, one.date) && allowedByHand(one, means));
+  const own = overrides.filter(({ day }) => day >= week.monday && day < week.monday + 7);
   if (own.length === 0) return laid;
-  const days = new Set(own.map((one) => one.date));
-  return [
-    ...laid.filter((session) => !days.has(session.date)),
-    ...own.filter((o) => o.kind !== "rest").map(byHand),
-  ].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0));
+  const days = new Set(own.map(({ day }) => day));
+  return [...laid.filter(({ day }) => !days.has(day)), ...own.filter(({ kind }) => kind !== "rest")].sort(
+    (a, b) => a.day - b.day,
+  );
 }
+
+/** The sessions set by hand that may stand, rest among them. */
+export const setByHand = (overrides: readonly SessionOverride[], means: Means): readonly Session[] =>
+  overrides.filter((one) => allowedByHand(one, means)).map(byHand);
 
 /** A limit of the plan may be broken by hand; a missing clearance or test may not. */
 export const allowedByHand = (one: SessionOverride, may: Pick<Means, "vigorous" | "intervals">): boolean =>
   one.kind === "intervals" ? may.vigorous && may.intervals : one.kind !== "steady" || may.vigorous;
 
-const sameWeek = (week: PlanWeek, date: string): boolean => {
-  const days = (Date.parse(date) - Date.parse(week.monday)) / 86_400_000;
-  return days >= 0 && days < 7;
-};
-
 function laidOut(week: PlanWeek, settings: Settings, means: Means): Session[] {
   if (week.days.length === 0 || week.minutes < 10) return [];
   const strength = strengthDose(week, settings);
-  const strengthMinutes = strength.length * (strength[0]?.minutes ?? 0);
-  const endurance = week.minutes - strengthMinutes;
+  const endurance = strength === undefined ? week.minutes : week.minutes - strength.days * strength.minutes;
   const least = week.easier ? LEAST_EASIER_MIN : LEAST_MIN;
   const count = Math.max(1, Math.min(week.days.length, Math.floor(endurance / least)));
   const days = chosenDays(week.days, count, settings);
   const kinds = kindsOf(days, week, settings, means);
   const minutes = share(endurance, kinds);
-  const sessions = days.map((date, i) => build(date, kinds[i] as Kind, minutes[i] as number, week, settings, means));
-  const spots = strengthDays(days, kinds, week.days, strength.length);
-  return [...sessions, ...strength.flatMap((one, i) => (spots[i] ? [{ ...one, date: spots[i] as string }] : []))].sort(
-    (a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0),
-  );
+  const spots = strength === undefined ? [] : strengthDays(days, kinds, week.days, strength.days);
+  const sessions: Session[] = [];
+  for (const weekday of week.days) {
+    const day = week.monday + weekday;
+    const at = days.indexOf(weekday);
+    if (at >= 0) sessions.push(build(day, kinds[at] as Kind, minutes[at] as number, week, settings, means));
+    if (strength !== undefined && spots.includes(weekday)) sessions.push(strengthSession(day, strength));
+  }
+  return sessions;
 }
 
 /** Minutes by weight, in fives, the rest to the longest; together exactly the total. */
@@ -95,36 +98,38 @@ function share(total: number, kinds: readonly Kind[]): number[] {
 
 /** Beside easy days first, then beside the harder ones, the long day last. */
 function strengthDays(
-  days: readonly string[],
+  days: readonly number[],
   kinds: readonly Kind[],
-  all: readonly string[],
+  all: readonly number[],
   count: number,
-): string[] {
-  const rank = (day: string): number => {
-    const kind = kinds[days.indexOf(day)];
+): readonly number[] {
+  const ranks = all.map((day) => {
+    const at = days.indexOf(day);
+    const kind = at < 0 ? undefined : kinds[at];
     return kind === undefined ? 0 : kind === "easy" ? 1 : kind === "long" || kind === "loaded walk" ? 3 : 2;
-  };
-  const taken: string[] = [];
+  });
+  const taken: number[] = [];
   while (taken.length < Math.min(count, all.length)) {
-    const free = all.filter((day) => !taken.includes(day));
-    const gap = (day: string) => (taken.length === 0 ? 0 : Math.min(...taken.map((other) => ring(day, other))));
-    taken.push(
-      free.reduce((best, day) =>
-        rank(day) - (gap(day) > 1 ? 1.5 : 0) < rank(best) - (gap(best) > 1 ? 1.5 : 0) ? day : best,
-      ),
-    );
+    let best: number | undefined;
+    let least = Number.POSITIVE_INFINITY;
+    all.forEach((day, i) => {
+      const apart = taken.length > 0 && gapTo(taken, day) > 1;
+      const cost = (ranks[i] as number) - (apart ? 1.5 : 0);
+      if (cost < least && !taken.includes(day)) [best, least] = [day, cost];
+    });
+    taken.push(best as unknown as number);
   }
   return taken;
 }
 
-function build(date: string, kind: Kind, minutes: number, week: PlanWeek, settings: Settings, means: Means): Session {
-  const mode = settings.modes.find((one) => allowed(settings, one, date)) ?? "walk";
+function build(day: number, kind: Kind, minutes: number, week: PlanWeek, settings: Settings, means: Means): Session {
+  const mode = settings.modes.find((one) => allowed(settings, one, day)) ?? "walk";
   if (kind === "intervals") {
     const most = week.easier || week.phase === "taper" ? 3 : Math.min(4, 1 + Math.ceil(week.number / 2));
     const found = intervalsFor(minutes, most, means.heartRate);
     if (found)
       return {
-        date,
+        day,
         kind,
         minutes,
         easy: minutes - found.hardMinutes,
@@ -134,14 +139,14 @@ function build(date: string, kind: Kind, minutes: number, week: PlanWeek, settin
         what: `${mode}: ${found.what}`,
         source: found.format.source,
       };
-    return easySession(date, "easy", minutes, mode);
+    return easySession(day, "easy", minutes, mode);
   }
   if (kind === "steady") {
     const most = week.easier ? 15 : week.phase === "foundation" ? 20 : 40;
     const steady = Math.min(most, Math.max(0, minutes - 15));
-    if (steady < 5) return easySession(date, "easy", minutes, mode);
+    if (steady < 5) return easySession(day, "easy", minutes, mode);
     return {
-      date,
+      day,
       kind,
       minutes,
       easy: minutes - steady,
@@ -152,18 +157,18 @@ function build(date: string, kind: Kind, minutes: number, week: PlanWeek, settin
       source: `${CONVENTION}; Festa 2020, Front Sports Act Living 1:70 for steady work`,
     };
   }
-  if (kind === "loaded walk") return loadedWalkOf(date, minutes, week, settings, means);
-  return easySession(date, kind as "easy" | "long", minutes, mode);
+  if (kind === "loaded walk") return loadedWalkOf(day, minutes, week, settings, means);
+  return easySession(day, kind as "easy" | "long", minutes, mode);
 }
 
 const STRAIN = { cycle: "cycling", row: "rowing", run: "running" } as const;
-const allowed = (settings: Settings, mode: string, day: string): boolean => {
+const allowed = (settings: Settings, mode: string, day: number): boolean => {
   const strain = STRAIN[mode as keyof typeof STRAIN];
   return strain === undefined || !avoids(settings, strain, day);
 };
 
-const easySession = (date: string, kind: "easy" | "long", minutes: number, mode: string): Session => ({
-  date,
+const easySession = (day: number, kind: "easy" | "long", minutes: number, mode: string): Session => ({
+  day,
   kind,
   minutes,
   easy: minutes,
@@ -175,17 +180,17 @@ const easySession = (date: string, kind: "easy" | "long", minutes: number, mode:
 });
 
 function byHand(one: SessionOverride): Session {
-  const kind = one.kind as Exclude<Kind, "rest">;
+  const { kind } = one;
   const hard = kind === "intervals" ? Math.min(16, one.minutes) : 0;
   const steady = kind === "steady" ? Math.max(0, one.minutes - 15) : 0;
   return {
-    date: one.date,
+    day: dayOf(one.date),
     kind,
     minutes: one.minutes,
     easy: kind === "strength" ? 0 : one.minutes - hard - steady,
     steady,
     hard,
-    rating: SESSION_RATING[kind],
+    rating: kind === "rest" ? 0 : SESSION_RATING[kind],
     what: one.what ?? `${kind}, ${one.minutes} min`,
     source: "set by the practitioner",
     byHand: one.because,

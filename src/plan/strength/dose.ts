@@ -15,24 +15,35 @@ const MOST_SHARE = 0.35;
 const LEAST_MIN = 20;
 
 /** Strength sessions of a week, not yet placed on a day. */
-export function strengthDose(week: PlanWeek, settings: Settings): readonly Omit<Session, "date">[] {
+export interface StrengthDose {
+  readonly days: number;
+  /** Minutes of each session. */
+  readonly minutes: number;
+  /** One set fewer, in an easier week and in a taper. */
+  readonly easing: boolean;
+}
+
+/** Undefined where a week has no room for it, and in the week of the goal after a taper. */
+export function strengthDose(week: PlanWeek, settings: Settings): StrengthDose | undefined {
   const wanted = DOSE[settings.strengthLevel];
   const easing = week.easier || week.phase === "taper";
-  if (week.phase === "taper" && week.goal) return [];
+  if (week.phase === "taper" && week.goal) return undefined;
   for (let days = Math.min(easing ? Math.min(2, wanted.days) : wanted.days, week.days.length); days > 0; days--) {
     const room = Math.floor((week.minutes * MOST_SHARE) / days / 5) * 5;
     const minutes = Math.min(easing ? 30 : wanted.minutes, room);
-    if (minutes < LEAST_MIN) continue;
-    return Array.from({ length: days }, () => ({
-      kind: "strength",
-      minutes,
-      easy: 0,
-      steady: 0,
-      hard: 0,
-      rating: SESSION_RATING.strength,
-      what: `strength work as in its table${easing ? ", one set fewer, loads kept" : ""}; the last 10 min for mobility`,
-      source: "ACSM position stand 2009 (Ratamess and others), Med Sci Sports Exerc 41:687–708",
-    }));
+    if (minutes >= LEAST_MIN) return { days, minutes, easing };
   }
-  return [];
+  return undefined;
 }
+
+export const strengthSession = (day: number, { minutes, easing }: StrengthDose): Session => ({
+  day,
+  kind: "strength",
+  minutes,
+  easy: 0,
+  steady: 0,
+  hard: 0,
+  rating: SESSION_RATING.strength,
+  what: `strength work as in its table${easing ? ", one set fewer, loads kept" : ""}; the last 10 min for mobility`,
+  source: "ACSM position stand 2009 (Ratamess and others), Med Sci Sports Exerc 41:687–708",
+});

@@ -20,7 +20,7 @@ export function writeStrength(book: Notebook, results: Results, settings: Settin
   const dose = LEVEL[settings.strengthLevel];
   const fits = (exercise: Exercise): boolean =>
     exercise.needs.every((need) => settings.equipment.includes(need)) &&
-    !exercise.strains.some((strain) => avoids(settings, strain, settings.visitDate));
+    !exercise.strains.some((strain) => avoids(settings, strain, settings.firstDay - 1));
   const rows = MOVEMENTS.flatMap((movement): Cell[][] => {
     const exercise = movement.find(fits);
     if (exercise === undefined) return [];

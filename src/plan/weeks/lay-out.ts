@@ -3,53 +3,61 @@
  * Everything but the taper is a convention of the trade and is printed as one.
  */
 import type { WeekOverride } from "../../kernel/generated/client.js";
-import { addDays, daysBetween, mondayOf, weekdayOf } from "../days.js";
+import { dayOf, weekdayOf } from "../days.js";
+import { minutesIn, type Session } from "../sessions/session.js";
 import type { Settings } from "../settings.js";
 import { progression } from "./progression.js";
 import { taperMinutes } from "./taper-minutes.js";
 
 export type Phase = "foundation" | "build" | "specific" | "taper";
+/** Days are day numbers (days.ts) where nothing else is said. */
 export interface PlanWeek {
   /** 1 for the week of the day after the visit. */
   readonly number: number;
-  readonly monday: string;
+  readonly monday: number;
   readonly phase: Phase;
   /** Weeks before the taper, this plan's whole loading. */
   readonly ofLoading: number;
   readonly easier: boolean;
   /** Minutes to place; strength work included. */
   readonly minutes: number;
-  /** Days of the week that can be trained on, as ISO dates. */
-  readonly days: readonly string[];
+  /** Weekdays that can be trained on, 0 Monday to 6 Sunday, rising. */
+  readonly days: readonly number[];
   /** Tests with a date in this week. */
-  readonly retests: readonly string[];
+  readonly retests: readonly number[];
   /** True where a test is proposed in this week, without a date. */
   readonly proposed: boolean;
   readonly goal: boolean;
-  readonly override?: WeekOverride;
+  readonly override: WeekOverride | undefined;
   /** In a taper: minutes of the loading week it is reckoned from. */
-  readonly levelBefore?: number;
+  readonly levelBefore: number | undefined;
   /** Set where an override rises above the limit. */
-  readonly remark?: string;
+  readonly remark: string | undefined;
+}
+
+/** A week with its sessions, in the order of their days. */
+export interface LaidWeek {
+  readonly week: PlanWeek;
+  readonly sessions: readonly Session[];
 }
 
 /** Shortest time to the goal, in days, for which the last of it is a taper. */
-export const TAPER_FROM_DAYS = 28;
+const TAPER_FROM_DAYS = 28;
 
-/** `minutesOf` gives what a week really holds, sessions set by hand included: the cap looks back on that. */
+/** `sessionsOf` gives what a week really holds, sessions set by hand included: the cap looks back on their minutes. */
 export function layOut(
   settings: Settings,
   overrides: readonly WeekOverride[],
-  minutesOf: (week: PlanWeek) => number,
-): readonly PlanWeek[] {
-  const first = addDays(settings.visitDate, 1);
-  const frames = framesOf(settings, first);
-  const taper = taperLength(first, settings.goalDate);
-  const taperStart = addDays(settings.goalDate, -taper);
+  sessionsOf: (week: PlanWeek) => readonly Session[],
+): readonly LaidWeek[] {
+  const frames = framesOf(settings);
+  const taper = taperLength(settings);
+  const taperStart = settings.goalDay - taper;
+  const ownOf = overrideOf(overrides);
   const loading = frames.filter((frame) => taper === 0 || frame.monday < taperStart);
   const easier = easierWeeks(loading, settings);
   const proposals = proposedTests(loading, easier, settings);
-  const weeks: PlanWeek[] = [];
+  const laid: LaidWeek[] = [];
   const start = settings.minutesNow;
   const rising = loading.filter((frame) => !easier.has(frame.number)).length;
   const growth = Math.min(settings.progression, (settings.minutesAtMost / start) ** (1 / Math.max(1, rising - 1)) - 1);
@@ -58,7 +66,7 @@ export function layOut(
   let level = before;
   let risen = false;
   for (const frame of loading) {
-    const own = overrides.find((one) => one.monday === frame.monday);
+    const own = ownOf(frame);
     const isEasier = own?.easier ?? easier.has(frame.number);
     const cap = progression(hardest, settings.progression, settings.minutesAtMost);
     if (!isEasier) {
@@ -70,56 +78,66 @@ export function layOut(
     if (!isEasier && frame.share === 1) before = minutes;
     const above = own?.minutes !== undefined && minutes > hardest * (1 + settings.progression) + 1e-9;
     const week: PlanWeek = {
-      ...bare(frame),
+      number: frame.number,
+      monday: frame.monday,
       phase: phaseOf(frame.number, loading.length),
       ofLoading: loading.length,
       easier: isEasier,
       minutes,
+      days: frame.days,
+      retests: frame.retests,
       proposed: proposals.has(frame.number),
-      ...(own ? { override: own } : {}),
-      ...(above ? { remark: `${minutes} min is more than ${cap} min, the limit over the hardest week before` } : {}),
+      goal: frame.goal,
+      override: own,
+      levelBefore: undefined,
+      remark: above ? `${minutes} min is more than ${cap} min, the limit over the hardest week before` : undefined,
     };
-    weeks.push(week);
-    hardest = Math.max(hardest, minutesOf(week));
+    const sessions = sessionsOf(week);
+    laid.push({ week, sessions });
+    hardest = Math.max(hardest, minutesIn(sessions));
   }
-  return [...weeks, ...taperWeeks(frames.slice(loading.length), before, taper, taperStart, settings, overrides)];
+  const tapering = frames.slice(loading.length);
+  for (const week of taperWeeks(tapering, before, taper, taperStart, settings, ownOf))
+    laid.push({ week, sessions: sessionsOf(week) });
+  return laid;
 }
 
-interface Frame {
-  readonly number: number;
-  readonly monday: string;
-  readonly days: readonly string[];
+interface Frame extends Pick<PlanWeek, "number" | "monday" | "days" | "retests" | "goal"> {
+  /** Training days left of those agreed, 0 to 1. */
   readonly share: number;
-  readonly retests: readonly string[];
-  readonly goal: boolean;
 }
-const bare = ({ share: _, ...rest }: Frame): Omit<Frame, "share"> => rest;
 
-function framesOf(settings: Settings, first: string): Frame[] {
-  const monday = mondayOf(first);
-  const count = Math.floor(daysBetween(monday, settings.goalDate) / 7) + 1;
+/** The week set by hand for a frame, if any. */
+type OwnOf = (frame: Frame) => WeekOverride | undefined;
+function overrideOf(overrides: readonly WeekOverride[]): OwnOf {
+  const mondays = overrides.map((one) => dayOf(one.monday));
+  return (frame) => {
+    const at = mondays.indexOf(frame.monday);
+    return at < 0 ? undefined : overrides[at];
+  };
+}
+
+function framesOf({ firstDay, goalDay, ...settings }: Settings): Frame[] {
+  const start = mondayOf(firstDay);
+  const count = Math.floor((goalDay - start) / 7) + 1;
   return Array.from({ length: count }, (_, i) => {
-    const start = addDays(monday, 7 * i);
-    const end = addDays(start, 6);
-    const retests = settings.retests.filter((day) => day >= start && day <= end);
-    const days = settings.days
-      .map((weekday) => addDays(start, weekday))
-      .filter((day) => day >= first && day < settings.goalDate && !retests.includes(day));
-    return {
-      number: i + 1,
-      monday: start,
-      days,
-      share: Math.min(1, days.length / settings.daysPerWeek),
-      retests,
-      goal: settings.goalDate >= start && settings.goalDate <= end,
-    };
+    const monday = start + 7 * i;
+    const inWeek = (day: number) => day >= monday && day < monday + 7;
+    const retests = settings.retests.filter(inWeek);
+    const days = settings.days.filter((weekday) => {
+      const day = monday + weekday;
+      return day >= firstDay && day < goalDay && !retests.includes(day);
+    });
+    const share = Math.min(1, days.length / settings.daysPerWeek);
+    return { number: i + 1, monday, days, share, retests, goal: inWeek(goalDay) };
   });
 }
+const mondayOf = (day: number): number => day - weekdayOf(day);
 
 /** Days of the taper: the week of the goal up to it and the whole week before, 8 to 14 days; none when time is short. */
-export function taperLength(first: string, goalDate: string): number {
-  if (daysBetween(first, goalDate) < TAPER_FROM_DAYS) return 0;
-  const intoWeek = weekdayOf(goalDate);
+function taperLength({ firstDay, goalDay }: Settings): number {
+  if (goalDay - firstDay < TAPER_FROM_DAYS) return 0;
+  const intoWeek = weekdayOf(goalDay);
   return intoWeek === 0 ? 14 : 7 + intoWeek;
 }
 
@@ -128,7 +146,7 @@ const EASY_BEFORE_TEST_DAYS = 3;
 
 /** Weeks before a test, and one in every so many counted back from the taper, never beside another or at the start. */
 function easierWeeks(loading: readonly Frame[], settings: Settings): ReadonlySet<number> {
-  const eased = settings.retests.map((day) => mondayOf(addDays(day, -EASY_BEFORE_TEST_DAYS)));
+  const eased = settings.retests.map((day) => mondayOf(day - EASY_BEFORE_TEST_DAYS));
   const tests = new Set(loading.filter((frame) => eased.includes(frame.monday)).map((frame) => frame.number));
   const easier = new Set(tests);
   const last = loading.length;
@@ -151,7 +169,7 @@ function proposedTests(
   if (settings.retests.length > 0) return proposed;
   let last = 0;
   for (const frame of loading) {
-    const left = daysBetween(frame.monday, settings.goalDate) / 7;
+    const left = (settings.goalDay - frame.monday) / 7;
     if (!easier.has(frame.number) || frame.number - last < 8 || left < 4) continue;
     proposed.add(frame.number);
     last = frame.number;
@@ -168,24 +186,29 @@ function taperWeeks(
   frames: readonly Frame[],
   before: number,
   length: number,
-  start: string,
+  start: number,
   settings: Settings,
-  overrides: readonly WeekOverride[],
+  ownOf: OwnOf,
 ): PlanWeek[] {
   if (frames.length === 0) return [];
-  const days = frames.map((frame) => frame.days.map((day) => daysBetween(start, day)));
+  const days = frames.map((frame) => frame.days.map((weekday) => frame.monday + weekday - start));
   const minutes = taperMinutes(before, length, settings.taperReduction / 100, days);
   return frames.map((frame, i) => {
-    const own = overrides.find((one) => one.monday === frame.monday);
+    const own = ownOf(frame);
     return {
-      ...bare(frame),
+      number: frame.number,
+      monday: frame.monday,
       phase: "taper",
       ofLoading: (frames[0] as Frame).number - 1,
       easier: false,
       minutes: own?.minutes ?? (minutes[i] as number),
+      days: frame.days,
+      retests: frame.retests,
       proposed: false,
+      goal: frame.goal,
+      override: own,
       levelBefore: before,
-      ...(own ? { override: own } : {}),
+      remark: undefined,
     };
   });
 }

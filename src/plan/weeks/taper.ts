@@ -12,11 +12,12 @@ import { type FormulaInfo, requireRange } from "../../kernel/formula.js";
 export function taper(tauDays: number, days: number): number {
   requireRange(info.id, "time constant", tauDays, 0.5, 200, "d");
   requireRange(info.id, "days", days, 1, 28, "d");
-  return dayShares(tauDays, days).reduce((sum, share) => sum + share, 0) / days;
+  let sum = 0;
+  for (let day = 1; day <= days; day++) sum += shareOf(day, tauDays);
+  return sum / days;
 }
 
-const dayShares = (tauDays: number, days: number): number[] =>
-  Array.from({ length: days }, (_, i) => Math.exp(-(i + 1) / tauDays));
+const shareOf = (day: number, tauDays: number): number => Math.exp(-day / tauDays);
 
 /** Share of the daily volume for each day of a taper whose mean is 1 − reduction; by bisection on the time constant. */
 export function taperDays(reduction: number, days: number): readonly number[] {
@@ -28,7 +29,7 @@ export function taperDays(reduction: number, days: number): readonly number[] {
     if (taper(middle, days) < 1 - reduction) low = middle;
     else high = middle;
   }
-  return dayShares(low, days);
+  return Array.from({ length: days }, (_, i) => shareOf(i + 1, low));
 }
 
 export const info: FormulaInfo<[number, number], number> = {

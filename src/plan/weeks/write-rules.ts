@@ -1,14 +1,13 @@
 /** What the weeks are laid out by, each rule with its source or the word convention. */
 import type { Cell } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
-import { daysBetween } from "../days.js";
 import type { Settings } from "../settings.js";
+import type { LaidWeek } from "./lay-out.js";
 import { info as taperInfo } from "./taper.js";
-import type { LaidWeek } from "./write-weeks.js";
 
 export function writeRules(book: Notebook, laid: readonly LaidWeek[], settings: Settings): void {
-  const taper = laid.filter(({ week }) => week.phase === "taper");
-  const days = taper.length === 0 ? 0 : daysBetween((taper[0] as LaidWeek).week.monday, settings.goalDate);
+  const taper = laid.find(({ week }) => week.phase === "taper")?.week;
+  const days = taper === undefined ? 0 : settings.goalDay - taper.monday;
   book.table(
     "programme_rules",
     [
@@ -26,12 +25,12 @@ export function writeRules(book: Notebook, laid: readonly LaidWeek[], settings: 
           : `${settings.taperReduction} % less over the last ${days} days, effort and number of sessions kept`,
         days === 0 ? "convention" : `${taperInfo.source.authors} 2007: 41 to 60 % less over two weeks, in competitors`,
       ],
-      ...(taper[0]?.week.levelBefore === undefined
+      ...(taper?.levelBefore === undefined
         ? []
         : [
             [
               "Minutes a week that the taper is reckoned from",
-              String(taper[0].week.levelBefore),
+              String(taper.levelBefore),
               "the last whole loading week",
             ],
           ]),

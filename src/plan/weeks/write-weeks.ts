@@ -1,21 +1,17 @@
 /** The weeks and the coming sessions as tables: everything a week strip or a calendar needs. */
 import type { Cell } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
-import { addDays, shortDay } from "../days.js";
+import { isoOf, shortDay } from "../days.js";
 import type { Intensities } from "../intensity/domains.js";
 import { tried } from "../intensity/write-domains.js";
 import { weeklyMonotony } from "../load/weekly-monotony.js";
 import { weeklyStrain } from "../load/weekly-strain.js";
-import { loadOf, type Session } from "../sessions/session.js";
+import { loadOf, minutesIn, type Session } from "../sessions/session.js";
 import type { Settings } from "../settings.js";
-import type { PlanWeek } from "./lay-out.js";
+import type { LaidWeek, PlanWeek } from "./lay-out.js";
 import { info as progressionInfo } from "./progression.js";
 import { info as taperInfo } from "./taper.js";
 
-export interface LaidWeek {
-  readonly week: PlanWeek;
-  readonly sessions: readonly Session[];
-}
 /** Sessions are written out for this many weeks; later ones follow from the next test. */
 export const SESSION_WEEKS = 4;
 
@@ -52,35 +48,35 @@ export function writeWeeks(book: Notebook, laid: readonly LaidWeek[], settings: 
   );
 }
 
-const total = (sessions: readonly Session[], of: (session: Session) => number): number =>
-  sessions.reduce((sum, session) => sum + of(session), 0);
-
 function weekRow({ week, sessions }: LaidWeek, settings: Settings): Cell[] {
-  const daily = Array.from({ length: 7 }, (_, i) => {
-    const day = addDays(week.monday, i);
-    return total(
-      sessions.filter((session) => session.date === day),
-      loadOf,
-    );
-  });
-  const whole = week.monday > settings.visitDate && !week.goal;
-  const climb = total(sessions, (session) => session.climb ?? 0);
+  const daily = [0, 0, 0, 0, 0, 0, 0];
+  const sum = { easy: 0, steady: 0, hard: 0, strength: 0, climb: 0 };
+  for (const session of sessions) {
+    daily[session.day - week.monday] = (daily[session.day - week.monday] as number) + loadOf(session);
+    sum.easy += session.easy;
+    sum.steady += session.steady;
+    sum.hard += session.hard;
+    sum.strength += session.kind === "strength" ? session.minutes : 0;
+    sum.climb += session.climb ?? 0;
+  }
+  const whole = week.monday >= settings.firstDay && !week.goal;
+  const monotony = whole ? tried(() => weeklyMonotony(daily)) : undefined;
   return [
     week.number,
-    week.monday,
+    isoOf(week.monday),
     week.phase,
-    total(sessions, (session) => session.minutes),
-    total(sessions, (session) => session.easy),
-    total(sessions, (session) => session.steady),
-    total(sessions, (session) => session.hard),
-    total(sessions, (session) => (session.kind === "strength" ? session.minutes : 0)),
+    minutesIn(sessions),
+    sum.easy,
+    sum.steady,
+    sum.hard,
+    sum.strength,
     sessions.length,
-    new Set(sessions.map((session) => session.date)).size,
+    new Set(sessions.map((session) => session.day)).size,
     week.easier ? "easier" : "",
-    daily.reduce((sum, load) => sum + load, 0),
-    whole ? (tried(() => weeklyMonotony(daily)) ?? null) : null,
-    whole ? (tried(() => weeklyStrain(daily)) ?? null) : null,
-    climb === 0 ? null : climb,
+    daily.reduce((all, load) => all + load, 0),
+    monotony ?? null,
+    monotony === undefined ? null : weeklyStrain(daily),
+    sum.climb === 0 ? null : sum.climb,
     markOf(week, settings),
     sourceOf(week),
   ];
@@ -88,9 +84,9 @@ function weekRow({ week, sessions }: LaidWeek, settings: Settings): Cell[] {
 
 function markOf(week: PlanWeek, settings: Settings): string {
   return [
-    ...week.retests.map((day) => `test on ${day}`),
+    ...week.retests.map((day) => `test on ${isoOf(day)}`),
     ...(week.proposed ? ["test proposed"] : []),
-    ...(week.goal ? [`${settings.goal.arrival === undefined ? "goal" : "arrival"} on ${settings.goalDate}`] : []),
+    ...(week.goal ? [`${settings.goal.arrival === undefined ? "goal" : "arrival"} on ${isoOf(settings.goalDay)}`] : []),
     ...(week.override ? ["set by the practitioner"] : []),
   ].join("; ");
 }
@@ -140,8 +136,8 @@ const INTENSITY: Readonly<Record<Session["kind"], string>> = {
 function sessionRow(session: Session, intensities: Intensities): Cell[] {
   const word = INTENSITY[session.kind];
   return [
-    session.date,
-    shortDay(session.date),
+    isoOf(session.day),
+    shortDay(session.day),
     session.kind,
     session.minutes,
     word === "" ? null : word,
