@@ -20,6 +20,7 @@ export interface NormPlace {
 /** Undefined where no table of percentiles applies to the value. */
 export function normPlace(entries: readonly Entry[], quantity: Quantity): NormPlace | undefined {
   const given = (quantity.norms ?? []).filter((norm) => norm.notGiven === undefined);
+  if (given.length === 0) return undefined;
   const row = curveOf(entries, quantity.id);
   const own = given.find((norm) => norm.table === row?.table);
   const placed = own?.percentile === undefined ? given.find((norm) => norm.percentile !== undefined) : own;
@@ -38,7 +39,8 @@ function curveOf(entries: readonly Entry[], measure: string) {
   const curves = entries.find((entry) => entry.id === "reference_percentiles");
   if (curves?.kind !== "table") return undefined;
   const at = (key: string) => curves.columns.findIndex((column) => column.key === key);
-  const row = curves.rows.find((one) => one[at("measure")] === measure);
+  const named = at("measure");
+  const row = curves.rows.find((one) => one[named] === measure);
   if (row === undefined) return undefined;
   const curve = curves.columns.flatMap(({ key }, i): CurvePoint[] => {
     const percentile = /^p(\d+)$/.exec(key)?.[1];

@@ -41,31 +41,54 @@ export class WordingError extends Error {
 export const differenceUnit = (speech: Pick<Speech, "find">, unit: string): string =>
   speech.find(`difference_units.${unit}`) ?? speech.find(`units.${unit}`) ?? unit;
 
+/** A text, and the same cut at its {places}: literal, place, literal, place … literal. */
+interface Wording {
+  readonly text: string;
+  readonly cut: readonly string[];
+}
+
+/** Every text of a tree by its dotted path. */
+function wordingsOf(tree: WordTree, path = "", into = new Map<string, Wording>()): ReadonlyMap<string, Wording> {
+  for (const [key, node] of Object.entries(tree))
+    if (typeof node === "string") into.set(path + key, { text: node, cut: node.split(/\{(\w+)\}/) });
+    else if (typeof node === "object" && node !== null) wordingsOf(node, `${path}${key}.`, into);
+  return into;
+}
+
+/** One speech a tree of words, so that a build of many visits cuts its texts once. */
+const spoken = new WeakMap<WordTree, Speech>();
 export function speechOf(words: WordTree): Speech {
-  const find = (path: string): string | undefined => {
-    let node: string | WordTree | undefined = words;
-    for (const key of path.split(".")) {
-      if (typeof node !== "object" || !Object.hasOwn(node, key)) return undefined;
-      node = node[key];
-    }
-    return typeof node === "string" ? node : undefined;
-  };
+  const speech = spoken.get(words) ?? openSpeech(words);
+  spoken.set(words, speech);
+  return speech;
+}
+
+function openSpeech(words: WordTree): Speech {
+  const wordings = wordingsOf(words);
+  const find = (path: string): string | undefined => wordings.get(path)?.text;
   const say = (path: string, fill: Fill = {}): string => {
-    const text = find(path);
-    if (text === undefined) throw new WordingError(path, "has no text");
-    return text.replace(/\{(\w+)\}/g, (_, place: string) => {
-      if (!Object.hasOwn(fill, place)) throw new WordingError(path, `has a place {${place}} that nothing fills`);
-      return String(fill[place]);
-    });
+    const wording = wordings.get(path);
+    if (wording === undefined) throw new WordingError(path, "has no text");
+    const { text, cut } = wording;
+    if (cut.length === 1) return text;
+    return cut
+      .map((part, i) => {
+        if (i % 2 === 0) return part;
+        if (!Object.hasOwn(fill, part)) throw new WordingError(path, `has a place {${part}} that nothing fills`);
+        return String(fill[part]);
+      })
+      .join("");
   };
   const decimalSign = say("language.decimal_sign");
   const months = say("language.months").split(" ");
   const shortMonths = say("language.short_months").split(" ");
 
   const number = (value: number, decimals: number): string => {
-    const [whole = "", fraction] = toDecimals(Math.abs(value), decimals).split(".");
+    const text = toDecimals(Math.abs(value), decimals);
+    const point = text.indexOf(".");
+    const whole = point < 0 ? text : text.slice(0, point);
     const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u202f") : whole;
-    const digits = fraction === undefined ? grouped : `${grouped}${decimalSign}${fraction}`;
+    const digits = point < 0 ? grouped : grouped + decimalSign + text.slice(point + 1);
     return value < 0 && /[1-9]/.test(digits) ? `\u2212${digits}` : digits;
   };
   const written = (iso: string, names: readonly string[], path: string): string => {

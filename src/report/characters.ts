@@ -9,11 +9,18 @@ export function printable(html: string, theme: Theme): string {
   const known = theme.widths["sans-regular"];
   if (known === undefined) return html;
   const from = Math.max(0, html.indexOf("</style>"));
-  return html.slice(0, from) + withCodes(html.slice(from), known);
+  const printed = (sign: string): boolean => Object.hasOwn(known, sign) || SILENT.has(sign);
+  // Nearly every page has no such character: looking alone is much cheaper than writing the page anew.
+  const other = /[^\x20-\x7e\n\r\t]/g;
+  other.lastIndex = from;
+  while (other.test(html))
+    if (!printed(html.charAt(other.lastIndex - 1)))
+      return (
+        html.slice(0, from) +
+        html.slice(from).replace(/[^\x20-\x7e\n\r\t]/gu, (sign) => (printed(sign) ? sign : code(sign)))
+      );
+  return html;
 }
-
-const withCodes = (text: string, known: Readonly<Record<string, number>>): string =>
-  text.replace(/[^\x20-\x7e\n\r\t]/gu, (sign) => (Object.hasOwn(known, sign) || SILENT.has(sign) ? sign : code(sign)));
 
 const code = (sign: string): string => `[U+${(sign.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, "0")}]`;
 

@@ -3,7 +3,7 @@ import type { Figure } from "../../kernel/figure.js";
 import type { AnyFormula } from "../../kernel/formula.js";
 import type { Client } from "../../kernel/generated/client.js";
 import type { Laboratory } from "../../kernel/generated/laboratory.js";
-import type { Cell, Column, Entry, Quantity, Section } from "../../kernel/measure.js";
+import type { Cell, Entry, Quantity, Section } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import type { Results } from "../../kernel/results.js";
 import type { Rule } from "../../kernel/rule.js";
@@ -74,13 +74,11 @@ export const valueText = ({ speech }: Context, at: Pick<Quantity, "value" | "dec
 export const valueWithUnit = (context: Context, at: Pick<Quantity, "value" | "decimals" | "unit">): string =>
   `${valueText(context, at)}\u00a0${unitText(context, at.unit)}`.trim();
 
-export function cellText({ speech }: Context, cell: Cell | undefined, column: Column): string {
+export function cellText({ speech }: Context, cell: Cell | undefined, decimals: number): string {
   if (cell === null || cell === undefined || cell === "") return speech.say("report.absent");
-  if (typeof cell === "number") return speech.number(cell, column.decimals ?? digitsOf(cell));
+  if (typeof cell === "number") return speech.number(cell, decimals);
   return /^\d{4}-\d{2}-\d{2}$/.test(cell) ? speech.shortDate(cell).replaceAll(" ", "\u00a0") : cell;
 }
-const digitsOf = (value: number): number =>
-  Number.isInteger(value) ? 0 : Math.min(3, String(value).split(".")[1]?.length ?? 0);
 
 export const entryOf = ({ results }: Context, id: string): Entry | undefined =>
   results.entries.find((entry) => entry.id === id);

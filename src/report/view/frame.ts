@@ -22,7 +22,7 @@ export function frame(
     words: {},
     head: head(context, title, logo),
     cautions: cautions(context),
-    made: edition === "practitioner" ? made(context) : made(context).slice(0, 1),
+    made: edition === "practitioner" ? made(context) : [digestFact(context)],
     footDigest: speech.say("report.digest", { digest: context.digest.slice(0, 12) }),
   };
 }
@@ -79,10 +79,12 @@ function cautions({ speech, results }: Context): string[] {
   ];
 }
 
+const digestFact = ({ speech, digest }: Context): Fact => ({ name: speech.say("facts.digest"), value: digest });
+
 function made(context: Context): Fact[] {
-  const { results, speech, digest } = context;
+  const { results, speech } = context;
   return [
-    { name: speech.say("facts.digest"), value: digest },
+    digestFact(context),
     ...results.sources.map(({ file, sha256 }) => ({ name: file, value: sha256.slice(0, 12) })),
     ...Object.entries(results.conditions).map(([name, value]) => ({ name: conditionName(context, name), value })),
     ...Object.entries(results.choices).map(([name, value]) => ({

@@ -4,9 +4,14 @@
  */
 import type { NoteView } from "./types.js";
 
+export interface Note {
+  readonly title?: string;
+  readonly text: string;
+  readonly weakens?: boolean;
+}
 export interface Notes {
   /** The mark of a note; the same text always gives the same mark. */
-  mark(note: { readonly title?: string; readonly text: string; readonly weakens?: boolean }): string;
+  mark(note: Note): string;
   list(): readonly NoteView[];
 }
 

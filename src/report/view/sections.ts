@@ -1,8 +1,8 @@
 /** Every section of the practitioner edition, from its entries alone: a section nobody measured does not appear. */
 import { type Entry, type Remark, SECTIONS, type Section } from "../../kernel/measure.js";
-import { type Context, nameOf, opening, sectionOf, sentence, unitText, valueText } from "./context.js";
+import { type Context, entriesOf, nameOf, opening, sectionOf, sentence, unitText, valueText } from "./context.js";
 import { normNotes, normText } from "./norm-text.js";
-import { type Notes, openNotes } from "./notes.js";
+import { type Note, type Notes, openNotes } from "./notes.js";
 import { entryTable } from "./tables.js";
 import type { FigureView, JudgementView, MeasureRow, SectionView } from "./types.js";
 
@@ -26,26 +26,38 @@ export const isData = (entry: Entry): boolean =>
 export const isTrend = (entry: Entry): boolean => entry.kind === "table" && entry.id.startsWith("trend_");
 
 export function sections(context: Context): SectionView[] {
+  const bySection = new Map<Section | "other", Entry[]>();
+  for (const entry of context.results.entries) {
+    const section = sectionOf(entry);
+    const own = bySection.get(section);
+    if (own === undefined) bySection.set(section, [entry]);
+    else own.push(entry);
+  }
+  const weakening = entriesOf(context, "remark").filter((remark) => remark.severity !== "record");
   return [...SECTIONS, "other" as const]
     .filter((section) => !APART.has(section))
-    .map((section) => sectionView(context, section))
+    .map((section) => sectionView(context, section, bySection.get(section) ?? [], weakening))
     .filter((view) => view.hasMeasures || view.hasJudgements || view.tables.length > 0 || view.hasPieces);
 }
 
-function sectionView(context: Context, section: Section | "other"): SectionView {
-  const { results, speech } = context;
-  const own = results.entries.filter((entry) => sectionOf(entry) === section);
+function sectionView(
+  context: Context,
+  section: Section | "other",
+  own: readonly Entry[],
+  weakening: readonly Remark[],
+): SectionView {
+  const { speech } = context;
   const ids = new Set(own.map((entry) => entry.id));
-  const remarks = results.entries.filter(
-    (entry): entry is Remark =>
-      entry.kind === "remark" && entry.severity !== "record" && entry.affects.some((id) => ids.has(id)),
-  );
+  const remarks = weakening
+    .filter((remark) => remark.affects.some((id) => ids.has(id)))
+    .map((remark) => ({ affects: remark.affects, note: noteOf(context, remark) }));
   const notes = openNotes();
-  const placed = own.filter((entry) => entry.kind === "quantity" && normText(context, entry) !== "").length;
-  const inColumn = placed > own.filter((entry) => entry.kind === "quantity").length / FEW;
+  const quantities = own.filter((entry) => entry.kind === "quantity");
+  const placed = quantities.filter((quantity) => normText(context, quantity) !== "").length;
+  const inColumn = placed > quantities.length / FEW;
   const measures = own.flatMap((entry) => measureRow(context, entry, remarks, notes, inColumn));
   // A remark on a table or a judgement has no row to stand beside.
-  for (const remark of remarks) notes.mark(noteOf(context, remark));
+  for (const { note } of remarks) notes.mark(note);
   const judgements = judgementsOf(context, own);
   const drawn = [...context.drawn.values()];
   const figures = drawn
@@ -56,14 +68,16 @@ function sectionView(context: Context, section: Section | "other"): SectionView 
     (f) => f.view.id.startsWith("figure-norm-") && f.measure !== undefined && ids.has(f.measure),
   );
   const tables = own.flatMap((entry) => (entry.kind === "table" && !isData(entry) ? [entryTable(context, entry)] : []));
+  const hasErrors = measures.some((row) => row.error !== "");
+  const hasNorms = measures.some((row) => row.norm !== "");
   return {
     id: `section-${section.replaceAll("_", "-")}`,
     title: speech.say(`sections.${section}`),
     hasMeasures: measures.length > 0,
     measures,
-    hasErrors: measures.some((row) => row.error !== ""),
-    hasNorms: measures.some((row) => row.norm !== ""),
-    span: 2 + Number(measures.some((row) => row.error !== "")) + Number(measures.some((row) => row.norm !== "")),
+    hasErrors,
+    hasNorms,
+    span: 2 + Number(hasErrors) + Number(hasNorms),
     hasJudgements: judgements.length > 0,
     judgements,
     hasStrips: strips.length > 0,
@@ -80,7 +94,7 @@ function sectionView(context: Context, section: Section | "other"): SectionView 
   };
 }
 
-const noteOf = (context: Context, remark: Remark) => ({
+const noteOf = (context: Context, remark: Remark): Note => ({
   title: remarkTitle(context, remark),
   text: sentence(remark.because),
   weakens: remark.severity !== "record",
@@ -109,7 +123,7 @@ export const verdictText = ({ speech }: Context, verdict: string): string =>
 function measureRow(
   context: Context,
   entry: Entry,
-  remarks: readonly Remark[],
+  remarks: readonly { readonly affects: readonly string[]; readonly note: Note }[],
   notes: Notes,
   inColumn: boolean,
 ): MeasureRow[] {
@@ -121,23 +135,17 @@ function measureRow(
       ? [entry.note ?? "", inColumn ? "" : norm, ...normNotes(context, entry)].filter((text) => text !== "")
       : [];
   const mark = [
-    ...remarks.filter((remark) => remark.affects.includes(entry.id)).map((remark) => noteOf(context, remark)),
+    ...remarks.filter(({ affects }) => affects.includes(entry.id)).map(({ note }) => note),
     ...said.map((text) => ({ text: sentence(text) })),
   ]
     .map((note) => notes.mark(note))
     .join("\u2009");
-  const blank = { error: "", norm: "", mark, hasMark: mark !== "", because: "" };
-  if (entry.kind === "not given")
-    return [
-      {
-        ...blank,
-        label: nameOf(context, entry.id),
-        value: "",
-        unit: "",
-        hasValue: false,
-        because: speech.say("report.not_given_because", { because: entry.because }),
-      },
-    ];
+  const label = nameOf(context, entry.id);
+  const hasMark = mark !== "";
+  if (entry.kind === "not given") {
+    const because = speech.say("report.not_given_because", { because: entry.because });
+    return [{ label, value: "", unit: "", hasValue: false, because, error: "", norm: "", mark, hasMark }];
+  }
   const { error } = entry;
   const n = (value: number, more = 0) => speech.number(value, entry.decimals + more);
   const errorText =
@@ -148,13 +156,15 @@ function measureRow(
         : "";
   return [
     {
-      ...blank,
-      label: nameOf(context, entry.id),
+      label,
       value: valueText(context, entry),
       unit: unitText(context, entry.unit),
       hasValue: true,
+      because: "",
       error: errorText,
       norm: inColumn ? norm : "",
+      mark,
+      hasMark,
     },
   ];
 }

@@ -19,31 +19,25 @@ export function tableView(
   const numbered = withNumberedSources(context, withoutEmptyColumns(whole), said);
   const { table, note } = withoutConstantColumns(context, numbered.table, numbered.note);
   const columns = columnsOf(context, table, place);
-  const numeric = (i: number) =>
-    table.rows.some((row) => typeof row[i] === "number") && table.rows.every((row) => typeof row[i] !== "string");
+  const [first, ...others] = columns;
+  const rows = table.rows.map((row) => ({
+    head: cellText(context, row[0], first?.decimals ?? 0),
+    headNumber: first?.number === true,
+    cells: others.map(({ decimals, number }, i) => ({ text: cellText(context, row[i + 1], decimals), number })),
+  }));
+  const half = widthOf(columns, rows, place) <= HALF[place];
   return {
     id,
     caption,
     hasCaption: caption !== "",
-    columns: columns.map((column, i) => ({
-      title: column.title,
-      unit: unitText(context, column.unit ?? ""),
-      hasUnit: unitText(context, column.unit ?? "") !== "",
-      number: numeric(i),
-    })),
-    rows: table.rows.map((row) => ({
-      head: cellText(context, row[0], columns[0] ?? EMPTY),
-      headNumber: numeric(0),
-      cells: columns
-        .slice(1)
-        .map((column, i) => ({ text: cellText(context, row[i + 1], column), number: numeric(i + 1) })),
-    })),
+    columns,
+    rows,
     note,
     hasNote: note !== "",
     wide: columns.length > 7,
     crowded: columns.length > 11,
-    short: table.rows.length <= (widthOf(context, table, columns, place) <= HALF[place] ? SHORT : SHORT / 2),
-    half: widthOf(context, table, columns, place) <= HALF[place],
+    short: table.rows.length <= (half ? SHORT : SHORT / 2),
+    half,
   };
 }
 
@@ -56,35 +50,39 @@ const GAP = 2;
 const WRAPS = { text: 40, data: 20 } as const;
 
 /** The width of a table in letters: each column as wide as its longest cell and as the longest word of its title. */
-function widthOf(context: Context, { rows }: Plain, columns: readonly Column[], place: "text" | "data"): number {
-  return columns.reduce((sum, column, i) => {
-    const words = [...column.title.split(" "), unitText(context, column.unit ?? "")];
-    const cells = rows.map((row) => Math.min(WRAPS[place], cellText(context, row[i], column).length));
-    return sum + GAP + Math.max(...words.map((word) => word.length), ...cells);
+function widthOf(columns: TableView["columns"], rows: TableView["rows"], place: "text" | "data"): number {
+  return columns.reduce((sum, { title, unit }, i) => {
+    const words = [...title.split(" "), unit].map((word) => word.length);
+    const length = (row: TableView["rows"][number]) => (i === 0 ? row.head : row.cells[i - 1]?.text)?.length ?? 0;
+    const cells = rows.reduce((most, row) => Math.max(most, length(row)), 0);
+    return sum + GAP + Math.max(...words, Math.min(WRAPS[place], cells));
   }, 0);
 }
 
 /** Columns nobody filled (power on a treadmill) say nothing; the first column names the row and stays. */
-function withoutEmptyColumns({ columns, rows }: Plain): Plain {
-  const filled = columns.map(
-    (_, i) => i === 0 || rows.some((row) => row[i] !== null && row[i] !== undefined && row[i] !== ""),
-  );
-  const keep = <T>(list: readonly T[]): T[] => list.filter((_, i) => filled[i]);
-  return { columns: keep(columns), rows: rows.map((row) => keep(columns.map((_, i) => row[i] ?? null))) };
+const withoutEmptyColumns = (table: Plain): Plain =>
+  keeping(table, (i) => i === 0 || table.rows.some((row) => row[i] !== null && row[i] !== undefined && row[i] !== ""));
+
+/** The columns that `kept` says yes to. */
+function keeping(table: Plain, kept: (column: number) => boolean): Plain {
+  const at = [...table.columns.keys()].filter(kept);
+  if (at.length === table.columns.length) return table;
+  const keep = <T>(list: readonly T[]): T[] => at.map((i) => list[i] as T);
+  return { columns: keep(table.columns), rows: table.rows.map(keep) };
 }
 
 /** Rows cite few works again and again: the table carries their numbers, the line below it their names. */
 function withNumberedSources({ speech }: Context, table: Plain, said: string): { table: Plain; note: string } {
   const at = table.columns.findIndex((column) => column.key === "source");
+  if (at < 1) return { table, note: said };
   const cited = table.rows.map((row) => row[at]).filter((cell) => typeof cell === "string" && cell !== "");
   const works = [...new Set(cited as string[])];
   const note = (text: string) => [said, text].filter((part) => part !== "").join(" ");
-  if (at < 1 || works.length === 0 || !works.some((work) => work.length > BRIEF)) return { table, note: said };
+  if (!works.some((work) => work.length > BRIEF)) return { table, note: said };
   const [only] = works;
   if (works.length === 1 && cited.length === table.rows.length && only !== undefined) {
-    const without = <T>(list: readonly T[]): T[] => list.filter((_, i) => i !== at);
     const source = speech.say("report.figure_source", { source: sentence(only) });
-    return { table: { columns: without(table.columns), rows: table.rows.map(without) }, note: note(source) };
+    return { table: keeping(table, (i) => i !== at), note: note(source) };
   }
   const numbered = (row: readonly Cell[]): Cell[] =>
     row.map((cell, i) => (i === at && typeof cell === "string" && cell !== "" ? `[${works.indexOf(cell) + 1}]` : cell));
@@ -106,7 +104,6 @@ function withoutConstantColumns({ speech }: Context, table: Plain, said: string)
   const sparse = columns.map(
     (_, i) => i > 0 && rows.every((row) => typeof row[i] !== "number") && words(i).length * SPARSE <= rows.length,
   );
-  const keep = <T>(list: readonly T[]): T[] => list.filter((_, i) => !constant[i] && !sparse[i]);
   const once = columns.flatMap((column, i) =>
     constant[i]
       ? [sentence(`${speech.find(`columns.${column.key}`) ?? opening(column.title)}: ${String(rows[0]?.[i])}`)]
@@ -115,7 +112,7 @@ function withoutConstantColumns({ speech }: Context, table: Plain, said: string)
         : [],
   );
   return {
-    table: { columns: keep(columns), rows: rows.map(keep) },
+    table: keeping(table, (i) => !constant[i] && !sparse[i]),
     note: [said, ...once].filter((part) => part !== "").join(" "),
   };
 }
@@ -124,20 +121,24 @@ const MANY = 8;
 const SPARSE = 12;
 const isWord = (cell: Cell | undefined): boolean => typeof cell === "string" && cell !== "";
 
-const EMPTY: Column = { key: "", title: "" };
-
-/** Columns with one number of decimals each: the most any cell needs, so that points align. */
-function columnsOf({ speech }: Context, { columns, rows }: Plain, place: "text" | "data"): Column[] {
+/** Columns as they are printed, with one number of decimals each: the most any cell needs, so that points align. */
+function columnsOf(context: Context, { columns, rows }: Plain, place: "text" | "data"): PrintedColumn[] {
+  const { speech } = context;
   return columns.map((column, i) => {
     const brief = place === "data" ? speech.find(`brief.${column.key}`) : undefined;
-    const title = brief ?? speech.find(`columns.${column.key}`) ?? opening(column.title);
-    if (column.decimals !== undefined) return { ...column, title };
-    const decimals = Math.max(0, ...rows.map((row) => decimalsIn(row[i])));
-    return { ...column, title, decimals };
+    const unit = unitText(context, column.unit ?? "");
+    return {
+      title: brief ?? speech.find(`columns.${column.key}`) ?? opening(column.title),
+      unit,
+      hasUnit: unit !== "",
+      number: rows.some((row) => typeof row[i] === "number") && rows.every((row) => typeof row[i] !== "string"),
+      decimals: column.decimals ?? rows.reduce((most, row) => Math.max(most, decimalsIn(row[i])), 0),
+    };
   });
 }
+type PrintedColumn = TableView["columns"][number] & { readonly decimals: number };
 const decimalsIn = (cell: Cell | undefined): number =>
-  typeof cell === "number" ? Math.min(3, String(cell).split(".")[1]?.length ?? 0) : 0;
+  typeof cell !== "number" || Number.isInteger(cell) ? 0 : Math.min(3, String(cell).split(".")[1]?.length ?? 0);
 
 export const entryTable = (context: Context, table: Table, place: "text" | "data" = "text"): TableView =>
   tableView(
