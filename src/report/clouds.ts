@@ -3,6 +3,7 @@
  * given the outermost points only, which are what its scales need; where it puts them says where the others go.
  */
 import type { Datum, Figure, Spec } from "../kernel/figure.js";
+import { type Point, thousandth } from "./svg-paths.js";
 
 export interface Cloud {
   readonly points: readonly (readonly [x: number, y: number])[];
@@ -57,38 +58,29 @@ function extreme(points: readonly (readonly [number, number])[], axis: number, s
   return best;
 }
 
-const POINTS = / d="((?:M-?[\d.e-]+,-?[\d.e-]+Z)+)"/g;
-
-/**
- * The drawing with a sign "@cloud0" in place of each cloud's path, and the paths: they are put in when the rest is tidy.
- * Throws when a cloud was not drawn as expected.
- */
-export function withClouds(svg: string, clouds: ReadonlyMap<string, Cloud>) {
-  const waiting = [...clouds.values()];
-  const paths: string[] = [];
-  const filled = svg.replace(POINTS, (whole, path: string) => {
-    const drawn = [...path.matchAll(/M([^,]+),([^Z]+)Z/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
-    const cloud = waiting[0];
-    if (cloud === undefined || drawn.length !== cloud.places.length) return whole;
-    waiting.shift();
-    const across = line(cloud, drawn, 0);
-    const down = line(cloud, drawn, 1);
-    paths.push(cloud.points.map(([x, y]) => `M${tenth(across(x))},${tenth(down(y))}h.1`).join(""));
-    return ` d="@cloud${paths.length - 1}"`;
-  });
-  if (waiting.length > 0) throw new Error(`${waiting.length} clouds were not drawn`);
-  return { svg: filled, paths };
+/** Where each point of a cloud goes, from where its outermost were drawn. Throws when these were drawn otherwise. */
+export function placed(cloud: Cloud, drawn: readonly Point[]): readonly Point[] {
+  if (drawn.length !== cloud.places.length) throw new Error("a cloud was not drawn as expected");
+  const across = line(
+    cloud,
+    drawn.map(({ x = 0 }) => thousandth(x)),
+    0,
+  );
+  const down = line(
+    cloud,
+    drawn.map(({ y = 0 }) => thousandth(y)),
+    1,
+  );
+  return cloud.points.map(([x, y]) => ({ x: across(x), y: down(y) }));
 }
 
 /** The scale of an axis, linear as all of ours, from the two outermost points along it. */
-function line(cloud: Cloud, drawn: readonly (readonly [number, number])[], axis: 0 | 1): (value: number) => number {
+function line(cloud: Cloud, drawn: readonly number[], axis: 0 | 1): (value: number) => number {
   const values = cloud.places.map((place) => cloud.points[place]?.[axis] as number);
   const low = values.indexOf(Math.min(...values));
   const high = values.indexOf(Math.max(...values));
   const [from, to] = [values[low] as number, values[high] as number];
-  const [start, end] = [drawn[low]?.[axis] as number, drawn[high]?.[axis] as number];
+  const [start, end] = [drawn[low] as number, drawn[high] as number];
   const slope = to === from ? 0 : (end - start) / (to - from);
   return (value) => start + slope * (value - from);
 }
-
-const tenth = (value: number): string => String(Math.round(value * 10) / 10).replace(/^-0$/, "0");

@@ -1,0 +1,188 @@
+/**
+ * A drawn scene as SVG text, small: no class, no font, no group that holds nothing, points as strokes. It writes the marks
+ * our structures draw and throws for any other.
+ */
+import type { Figure } from "../kernel/figure.js";
+import { type Cloud, placed } from "./clouds.js";
+import { at, dots, type Point, rectangle, tenth, thousandth, through } from "./svg-paths.js";
+
+export interface Item extends Point {
+  readonly width?: number;
+  readonly height?: number;
+  readonly x2?: number;
+  readonly y2?: number;
+  readonly defined?: boolean;
+  readonly interpolate?: string;
+  readonly size?: number;
+  readonly shape?: string;
+  readonly angle?: number;
+  readonly text?: unknown;
+  readonly align?: string;
+  readonly baseline?: string;
+  readonly dx?: number;
+  readonly dy?: number;
+  readonly fontSize?: number;
+  readonly fontWeight?: string | number;
+  readonly fill?: string | null;
+  readonly stroke?: string | null;
+  readonly strokeWidth?: number;
+  readonly datum?: { readonly index?: number };
+  readonly items?: readonly Mark[];
+}
+export interface Mark {
+  readonly marktype: string;
+  readonly role?: string;
+  readonly items: readonly Item[];
+}
+
+/** A scene, its width and height, and the place of its plot area. */
+export interface Drawn {
+  readonly root: Mark;
+  readonly width: number;
+  readonly height: number;
+  readonly origin: readonly [number, number];
+}
+
+/** `clouds` by the first row that was drawn of each. */
+export function svgText(
+  { root, width, height, origin }: Drawn,
+  { alt }: Figure,
+  clouds: ReadonlyMap<unknown, Cloud>,
+): string {
+  const waiting = new Map(clouds);
+  const body = group(root, waiting);
+  if (waiting.size > 0) throw new Error(`${waiting.size} clouds were not drawn`);
+  return `<svg role="img" aria-label="${escaped(alt)}" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}"><g fill="none" transform="translate(${origin})">${body}</g></svg>`;
+}
+
+type Waiting = Map<unknown, Cloud>;
+
+function group(mark: Mark, clouds: Waiting): string {
+  const written = MARKS[mark.marktype];
+  if (written === undefined) throw new Error(`no way to write the mark ${mark.marktype}`);
+  const inner = mark.items.length === 0 ? "" : written(inAxisOrder(mark), clouds);
+  return inner === "" ? "" : `<g>${inner}</g>`;
+}
+
+/** A kept view leaves the ticks it had before in front of new ones; here they go back to the order of the axis. */
+const inAxisOrder = ({ role = "", items }: Mark): readonly Item[] =>
+  /^axis-(?:tick|label|grid)$/.test(role)
+    ? [...items].sort((a, b) => (a.datum?.index ?? 0) - (b.datum?.index ?? 0))
+    : items;
+
+const each = (write: (item: Item) => string) => (items: readonly Item[]) => items.map(write).join("");
+
+const MARKS: Readonly<Record<string, (items: readonly Item[], clouds: Waiting) => string>> = {
+  group: (items, clouds) =>
+    items
+      .map((item) => {
+        const inner = (item.items ?? []).map((mark) => group(mark, clouds)).join("");
+        const place = translate(item.x, item.y);
+        return inner === "" ? "" : `<g${place === ORIGIN ? "" : place}><g>${inner}</g></g>`;
+      })
+      .join(""),
+  rule: each(
+    (item) => `<line${translate(item.x, item.y)} x2="${tenth(across(item))}" y2="${tenth(down(item))}"${look(item)}/>`,
+  ),
+  rect: each(
+    (item) => `<path d="${rectangle(item.x ?? 0, item.y ?? 0, item.width ?? 0, item.height ?? 0)}"${look(item)}/>`,
+  ),
+  text: each(text),
+  symbol: symbols,
+  line: (items, clouds) => {
+    const [first] = items;
+    const cloud = clouds.get(first?.datum);
+    clouds.delete(first?.datum);
+    const path = cloud ? dots(placed(cloud, items.filter(isDefined))) : line(items);
+    return first === undefined || path === "" ? "" : `<path d="${path}"${look(first)}/>`;
+  },
+  area: (items) => {
+    const back = [...items].reverse().map((item) => ({ ...item, y: (item.y ?? 0) + (item.height ?? 0) }));
+    return `<path d="${through(items, false)}${through(back, false).replace("M", "L")}Z"${look(items[0] as Item)}/>`;
+  },
+};
+
+const isDefined = (item: Item): boolean => item.defined !== false;
+const across = ({ x = 0, x2 = x }: Item): number => x2 - x;
+const down = ({ y = 0, y2 = y }: Item): number => y2 - y;
+const translate = (x = 0, y = 0): string => ` transform="translate(${tenth(x)},${tenth(y)})"`;
+const ORIGIN = translate();
+
+/** Runs of defined points; single points are dots. */
+function line(items: readonly Item[]): string {
+  const runs: Item[][] = [[]];
+  for (const item of items)
+    if (isDefined(item)) runs.at(-1)?.push(item);
+    else runs.push([]);
+  const drawn = runs.filter((run) => run.length > 0);
+  if (drawn.every((run) => run.length === 1)) return dots(drawn.flat());
+  const step = items[0]?.interpolate === "step";
+  return drawn.map((run) => (run.length === 1 ? `M${at(run[0] as Item)}h.1` : through(run, step))).join("");
+}
+
+const ANCHORS: Readonly<Record<string, string>> = { center: "middle", right: "end" };
+/** How far below the place of a text its foot stands, in parts of its size. */
+const FEET: Readonly<Record<string, number>> = { top: 0.79, middle: 0.3, bottom: -0.21 };
+
+function text(item: Item): string {
+  const { align = "", baseline = "", fontSize = 11, fontWeight = "normal", x = 0, y = 0, dx = 0, dy = 0 } = item;
+  if (item.angle) throw new Error("no way to write a text that is turned");
+  const anchor = ANCHORS[align] ? ` text-anchor="${ANCHORS[align]}"` : "";
+  const place = translate(x + dx, y + (dy + Math.round((FEET[baseline] ?? 0) * fontSize)));
+  const weight = fontWeight === "normal" ? "" : ` font-weight="${fontWeight}"`;
+  const open = `<text${anchor}${place} font-size="${fontSize}px"${weight}${look(item)}`;
+  const words = escaped(String(item.text ?? "").trim());
+  return words === "" ? `${open}/>` : `${open}>${words}</text>`;
+}
+
+const LOOK = [
+  ["fill", "fill"],
+  ["fillOpacity", "fill-opacity"],
+  ["stroke", "stroke"],
+  ["strokeOpacity", "stroke-opacity"],
+  ["strokeWidth", "stroke-width"],
+  ["strokeCap", "stroke-linecap"],
+  ["strokeJoin", "stroke-linejoin"],
+  ["strokeDash", "stroke-dasharray"],
+] as const;
+
+/** The look of an item as attributes; what is not said is not drawn. */
+function look(item: Item): string {
+  let attributes = "";
+  for (const [key, name] of LOOK) {
+    const value = (item as Readonly<Record<string, unknown>>)[key];
+    if (value !== undefined && value !== null && value !== "transparent")
+      attributes += ` ${name}="${escaped(String(value))}"`;
+  }
+  const { opacity = 1 } = item as { opacity?: number };
+  return opacity === 1 ? attributes : `${attributes} opacity="${opacity}"`;
+}
+
+/**
+ * Round points, as small as they can be written. A circle becomes sixteen curves in a PDF, a short stroke with a round
+ * cap one line: points become one path of such strokes, rings two, the inner in the colour of the paper. The points of a mark look alike.
+ */
+function symbols(items: readonly Item[]): string {
+  const { size = 64, shape = "circle" } = items[0] as Item;
+  if (shape === "square") {
+    const half = thousandth(Math.sqrt(size) / 2);
+    return each(
+      (item) => `<path${translate(item.x, item.y)} d="${rectangle(-half, -half, 2 * half, 2 * half)}"${look(item)}/>`,
+    )(items);
+  }
+  if (/-opacity=|-dash/.test(look(items[0] as Item))) throw new Error("no way to write a point that is seen through");
+  if (shape !== "circle") throw new Error(`no way to write a ${shape}`);
+  const { fill, stroke, strokeWidth = 1 } = items[0] as Item;
+  const diameter = 2 * (Math.round(thousandth(Math.sqrt(size) / 2) * 10) / 10);
+  const path = dots(items);
+  const all = (colour: string, width: number): string =>
+    `<path stroke-linecap="round" stroke="${colour}" stroke-width="${tenth(width)}" d="${path}"/>`;
+  if (!stroke) return all(fill ?? PAPER, diameter);
+  return `${all(stroke, diameter + strokeWidth)}${all(fill ?? PAPER, diameter - strokeWidth)}`;
+}
+const PAPER = "#ffffff";
+
+const escaped = (text: string): string =>
+  /[<>&"]/.test(text)
+    ? text.replace(/[<>&"]/g, (sign) => ({ "<": "&lt;", ">": "&gt;", "&": "&amp;", '"': "&quot;" })[sign] as string)
+    : text;
