@@ -99,7 +99,7 @@ export function threads(start: (roomy: boolean) => Hand, size: number): Crew {
 }
 
 function startHand(root: string, wish: ShopWish, roomy: boolean): Hand {
-  const worker = new Worker(new URL("./crew-worker.js", import.meta.url), {
+  const worker = new Worker(new URL("../cli/crew-worker.js", import.meta.url), {
     workerData: { root, wish },
     // Ninety megabytes live in a thread that draws; without a limit it would sweep only at several times that.
     ...(roomy ? {} : { resourceLimits: { maxYoungGenerationSizeMb: 32, maxOldGenerationSizeMb: 200 } }),

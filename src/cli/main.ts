@@ -1,4 +1,3 @@
-#!/usr/bin/env node
 /** Reads the command line, loads the one verb it names, and turns what goes wrong into an exit code. */
 import { readFileSync } from "node:fs";
 import { parseArgs } from "node:util";

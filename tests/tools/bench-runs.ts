@@ -71,6 +71,15 @@ export function copyOfProgram(): string {
   return folder;
 }
 
+/** Raises the revision of a formula from 1 to 2, in the part of the built program that holds it. */
+export function reviseFormula(program: string, id: string): void {
+  const first = new RegExp(`(?<=\\bid:.${id}.,revision:)1\\b`);
+  const parts = readdirSync(join(program, "dist/parts")).filter((name) => name.endsWith(".js"));
+  const part = parts.find((name) => first.test(readFileSync(join(program, "dist/parts", name), "utf8")));
+  if (part === undefined) throw new Error(`no formula ${id} in its first revision`);
+  edit(join(program, "dist/parts", part), first, "2");
+}
+
 /** A session of the practice, somewhere in its middle. */
 export function someSession(practice: string): string {
   const clients = readdirSync(join(practice, "clients")).sort();

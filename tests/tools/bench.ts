@@ -9,7 +9,7 @@ import { availableParallelism, cpus, tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { barePrinting, charts, parseOnly, visitsOf } from "./bench-floors.js";
-import { commit, copyOfProgram, edit, measured, type Run, someSession } from "./bench-runs.js";
+import { commit, copyOfProgram, edit, measured, type Run, reviseFormula, someSession } from "./bench-runs.js";
 import { type Warm, warm } from "./bench-warm.js";
 import { makePractice } from "./make-practice.js";
 
@@ -45,7 +45,7 @@ function runAll(practice: string, visits: number): Run[] {
   run("results", BUILD);
   run("nothing changed", BUILD);
   const altered = copyOfProgram();
-  edit(join(altered, "dist/derive/size/body-mass-index.js"), "revision: 1", "revision: 2");
+  reviseFormula(altered, "body-mass-index");
   run("one formula revised", BUILD, altered);
   edit(join(altered, "src/norms/tables/bmi-classes-who-2000.yaml"), /$/, "\n# proof-read again\n");
   run("one norm table changed", BUILD, altered);

@@ -2,7 +2,7 @@
  * Compiles every structure the example practice draws, for dist/structures.json. Part of `npm run build`: a program
  * without the file draws the same, later.
  */
-import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parse } from "yaml";
@@ -41,6 +41,3 @@ export async function compiledStructures(): Promise<Compiled> {
   for (const [key, spec] of exampleStructures()) dataflows[key] = await compile(spec, config);
   return { config, dataflows };
 }
-
-if (process.argv[1] === fileURLToPath(import.meta.url))
-  writeFileSync(join(root, "dist/structures.json"), JSON.stringify(await compiledStructures()));

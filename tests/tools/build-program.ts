@@ -1,0 +1,78 @@
+/**
+ * npm run build: src/ bundled into dist/.
+ *
+ *     dist/parts/*.js      the program, in parts that are loaded when first needed; packages it uses are inside, except
+ *                          those that drive a browser; beside each its source map
+ *     dist/parts/*.code    what V8 compiled each part to, so that a run starts at once (see src/cli/start.ts)
+ *     dist/structures.json figures compiled to what Vega runs
+ *     dist/cli/main.js, dist/cli/crew-worker.js     where the program and its threads start
+ *
+ * Types are not looked at: `npm run check` does that.
+ */
+import { spawnSync } from "node:child_process";
+import { chmodSync, cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { rolldown } from "rolldown";
+import { compiledStructures } from "./compile-structures.js";
+
+const DIST = resolve("dist");
+const STARTS = ["main", "crew-worker"];
+
+async function bundle(input: Readonly<Record<string, string>>, folder: string): Promise<void> {
+  const made = await rolldown({
+    input: { ...input },
+    platform: "node",
+    tsconfig: false,
+    external: [/^puppeteer-core/, /^@sparticuz\//],
+    resolve: {
+      extensionAlias: { ".js": [".ts", ".js"] },
+      // Of two makes the one that asks for no canvas package: figures never depend on what else is installed.
+      alias: { "vega-canvas": resolve("node_modules/vega-canvas/build/vega-canvas.browser.js") },
+    },
+  });
+  const names = "[name].js";
+  await made.write({
+    dir: join(DIST, folder),
+    format: "cjs",
+    dynamicImportInCjs: false,
+    entryFileNames: names,
+    chunkFileNames: names,
+    sourcemap: true,
+    minify: { compress: false, mangle: false, codegen: { removeWhitespace: true } },
+  });
+  await made.close();
+}
+
+/** Builds reports of a client of the example in a throw-away place, and keeps the code that V8 compiled for it. */
+function keepCode(): void {
+  const folder = mkdtempSync(join(tmpdir(), "waymark-build-"));
+  const CLIENT = "clients/c-017";
+  try {
+    for (const part of ["lab.yaml", "retests", CLIENT])
+      cpSync(join("examples/skarn-point", part), join(folder, part), { recursive: true });
+    for (const words of [["build", "--no-pdf"], ["check"]]) {
+      const keeper = resolve("tests/tools/keep-code.cjs");
+      const { status, stderr } = spawnSync(
+        process.execPath,
+        ["--require", keeper, join(DIST, "cli/main.js"), ...words],
+        { cwd: folder, encoding: "utf8" },
+      );
+      if (status !== 0) process.stderr.write(`no compiled code kept of ${words.join(" ")}: ${stderr}`);
+    }
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+rmSync(DIST, { recursive: true, force: true });
+await bundle(Object.fromEntries(STARTS.map((name) => [name, `src/cli/${name}.ts`])), "parts");
+await bundle({ start: "src/cli/start.ts" }, "start");
+mkdirSync(join(DIST, "cli"));
+const start = readFileSync(join(DIST, "start/start.js"), "utf8").replace(/\/\/# sourceMappingURL.*\s*$/, "");
+for (const name of STARTS) writeFileSync(join(DIST, `cli/${name}.js`), start);
+rmSync(join(DIST, "start"), { recursive: true });
+chmodSync(join(DIST, "cli/main.js"), 0o755);
+writeFileSync(join(DIST, "package.json"), '{ "type": "commonjs" }\n');
+writeFileSync(join(DIST, "structures.json"), JSON.stringify(await compiledStructures()));
+keepCode();
