@@ -1,30 +1,42 @@
 /** How charts read results: by id and by column key; what is absent is undefined, never zero. */
-import type { Cell, Change, Entry, Judgement, Quantity, Table } from "../kernel/measure.js";
+import { entryOf } from "../kernel/entries.js";
+import type { Cell, Change, Judgement, Quantity, Table } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import type { Speech } from "../kernel/speech.js";
 
-const find = (results: Results, id: string): Entry | undefined => results.entries.find((entry) => entry.id === id);
-
 export function quantity(results: Results, id: string): Quantity | undefined {
-  const entry = find(results, id);
+  const entry = entryOf(results, id);
   return entry?.kind === "quantity" ? entry : undefined;
 }
 export function table(results: Results, id: string): Table | undefined {
-  const entry = find(results, id);
+  const entry = entryOf(results, id);
   return entry?.kind === "table" && entry.rows.length > 0 ? entry : undefined;
 }
 export function judgement(results: Results, id: string): Judgement | undefined {
-  const entry = find(results, id);
+  const entry = entryOf(results, id);
   return entry?.kind === "judgement" ? entry : undefined;
 }
 /** Changes against the baseline, one a measure; those since another visit have longer ids and stand in the trend. */
 export const sinceBaseline = (results: Results): readonly Change[] =>
   results.entries.filter((entry): entry is Change => entry.kind === "change" && entry.id === `change_${entry.measure}`);
 
-/** Rows of a table as records by column key. */
-export const records = (from: Table): Readonly<Record<string, Cell>>[] =>
-  from.rows.map((row) => Object.fromEntries(from.columns.map((column, i) => [column.key, row[i] ?? null])));
+type Records = readonly Readonly<Record<string, Cell>>[];
+
+const recorded = new WeakMap<Table, Records>();
+
+/** Rows of a table as records by column key: made once, for a dozen charts ask for the same table. */
+export function records(from: Table): Records {
+  const known = recorded.get(from);
+  if (known) return known;
+  const made = from.rows.map((row) => {
+    const record: Record<string, Cell> = {};
+    for (const [i, { key }] of from.columns.entries()) record[key] = row[i] ?? null;
+    return record;
+  });
+  recorded.set(from, made);
+  return made;
+}
 
 export const has = (from: Table | undefined, ...keys: string[]): boolean =>
   from !== undefined && keys.every((key) => from.columns.some((column) => column.key === key));

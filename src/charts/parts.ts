@@ -96,8 +96,8 @@ export const layer = (data: string, type: string, style: string, encoding: Part,
 });
 
 /**
- * A cloud of many faint points as one path: every row is followed by a row of nulls, and a line of a single point is
- * drawn by its round cap alone. 500 marks would cost 120 kB; this costs 6.
+ * Many faint points or strokes as one path, broken by rows of nulls: 500 marks would cost 120 kB; this costs 6. Breaths
+ * need no breaks: the drawing puts one after each.
  */
 export const cloud = (data: string, xs: Part, ys: Part, style = "breaths"): Part =>
   layer(

@@ -32,7 +32,15 @@ const DRAWN_AS: Readonly<Partial<Record<Channel, string>>> = {
   tidal_volume_l: "BTPS",
 };
 
-export function testData({ results, series, speech }: ChartInput): TestData | undefined {
+const prepared = new WeakMap<ChartInput, TestData | undefined>();
+
+/** What the panels share, made once for all of them. */
+export function testData(input: ChartInput): TestData | undefined {
+  if (!prepared.has(input)) prepared.set(input, prepare(input));
+  return prepared.get(input);
+}
+
+function prepare({ results, series, speech }: ChartInput): TestData | undefined {
   const bins = table(results, "incremental_bins");
   if (bins === undefined || !has(bins, "time_s")) return undefined;
   return { bins, rows: records(bins), speech, results, breaths: rawSeries(results, series) };
@@ -57,7 +65,7 @@ export function points(data: TestData, xKey: string, yKey: string): Datum[] {
   });
 }
 
-/** Recorded breaths of two channels as a cloud: each point is followed by a break. Excluded breaths stand apart. */
+/** Recorded breaths of two channels as a cloud. Excluded breaths stand apart. */
 export function breathCloud(
   data: TestData,
   xChannel: Channel,
@@ -80,9 +88,9 @@ export function breathCloud(
     const [x, y] = [xs[i] as number, ys[i] as number];
     if (Number.isNaN(x) || Number.isNaN(y) || !((times[i] as number) >= phase.from && (times[i] as number) <= phase.to))
       continue;
-    const point = { x: xChannel === "time_s" ? minutes(x) : x, y };
+    const point = { x: xChannel === "time_s" ? minutes(x) : x, y, order: cloud.length };
     if (left.has(breaths.lines[i] as number)) excluded.push(point);
-    else cloud.push({ ...point, order: cloud.length }, { x: null, y: null, order: cloud.length + 1 });
+    else cloud.push(point);
   }
   return { cloud, excluded };
 }

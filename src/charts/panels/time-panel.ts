@@ -29,7 +29,8 @@ export interface TimePanel {
 }
 
 export function timePanel(data: TestData, panel: TimePanel): Figure | undefined {
-  const curves = panel.curves.filter((curve) => points(data, "time_s", curve.key).length > 0);
+  const measured = new Map(panel.curves.map((curve) => [curve, points(data, "time_s", curve.key)]));
+  const curves = panel.curves.filter((curve) => measured.get(curve)?.length);
   if (curves.length === 0) return undefined;
   const rows: Record<string, readonly Datum[]> = { phases: phases(data), thresholds: thresholdTimes(data) };
   const axisX = (title: string | null) => x("x", title, { axis: { tickCount: 5 } });
@@ -42,8 +43,7 @@ export function timePanel(data: TestData, panel: TimePanel): Figure | undefined 
     const onRight = curve.right === true;
     const axis = axisOf(onRight);
     const here = onRight ? right : left;
-    const bins = points(data, "time_s", curve.key);
-    rows[`bins${i}`] = bins;
+    rows[`bins${i}`] = measured.get(curve) ?? [];
     if (curve.cloud !== undefined) {
       const { cloud: breaths, excluded } = breathCloud(data, "time_s", curve.cloud);
       rows[`breaths${i}`] = breaths;
@@ -55,8 +55,9 @@ export function timePanel(data: TestData, panel: TimePanel): Figure | undefined 
       layer(`bins${i}`, "point", curve.style, { x: axisX(timeTitle(data.speech)), y: { ...y("y", null), ...axis } }),
     );
   });
-  if (panel.work !== undefined && points(data, "time_s", panel.work).length > 0) {
-    rows.work = points(data, "time_s", panel.work);
+  const work = panel.work === undefined ? [] : points(data, "time_s", panel.work);
+  if (work.length > 0) {
+    rows.work = work;
     right.push(
       layer(
         "work",
