@@ -153,7 +153,7 @@ describe("the fast reader", () => {
     );
     fc.assert(
       fc.property(value, value, fc.array(value), (a, b, list) => {
-        const text = `${line(0, "k", { a, b: [b, list], c: { d: a } })}\nblock:\n${line(2, "x", a)}\n  rows:\n    - ${flow(list)}\n`;
+        const text = `${line(0, "k", { a, b: [b, list], c: { d: a } })}block:\n${line(2, "x", a)}  rows:\n    - ${flow(list)}\n`;
         expect(parseWritten(text)).toEqual(parse(text));
       }),
       { numRuns: 1000 },
