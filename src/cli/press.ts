@@ -11,6 +11,7 @@ import { speechOf, type WordTree } from "../kernel/speech.js";
 import type { Visit } from "../kernel/visit.js";
 import { present } from "../pipeline.js";
 import type { Reference } from "../pipeline-parts.js";
+import { plainYaml } from "../read/yaml-plain.js";
 import { withOverrides, withWords } from "../report/overrides.js";
 import type { PdfFacts } from "../report/pdf.js";
 import { type Edition, openReporter, type ReportAssets, type Reporter } from "../report/render.js";
@@ -78,10 +79,12 @@ function opened(practice: Practice, language: string, remember: boolean) {
 const words = new Map<string, WordTree>();
 /** The wording of a language, read once. */
 export function wordsOf(language: string): WordTree {
-  const known =
-    words.get(language) ?? (parse(readFileSync(join(TEMPLATES, "words", `${language}.yaml`), "utf8")) as WordTree);
-  words.set(language, known);
-  return known;
+  const known = words.get(language);
+  if (known !== undefined) return known;
+  const text = readFileSync(join(TEMPLATES, "words", `${language}.yaml`), "utf8");
+  const read = (plainYaml(text) ?? parse(text)) as WordTree;
+  words.set(language, read);
+  return read;
 }
 
 const factsOf = (html: string, visit: Visit, results: Results, digest: string, language: string): PdfFacts => ({

@@ -1,9 +1,11 @@
 /**
- * Handlebars, compiled once per template text: strict (an absent value throws), partials see only what they are given,
+ * Handlebars, compiled once per template text (the program's own when it is built): strict (an absent value throws), partials see only what they are given,
  * everything is escaped but drawings this program made. A template has no helpers but each and if, so that an override
  * of a practice places text and can do nothing else.
  */
+import { createHash } from "node:crypto";
 import Handlebars from "handlebars";
+import { compiledTemplates } from "./compiled-templates.js";
 
 export interface TemplateSet {
   /** report.hbs, report-client.html's client.hbs, referral.hbs by name without ending. */
@@ -23,7 +25,8 @@ export class TemplateError extends Error {
 }
 
 const HELPERS = new Set(["each", "if"]);
-const OPTIONS = {
+/** How every template is compiled. */
+export const OPTIONS = {
   strict: true,
   explicitPartialContext: true,
   knownHelpersOnly: true,
@@ -36,10 +39,10 @@ export function compileTemplates(set: TemplateSet): Readonly<Record<string, Page
   const engine = Handlebars.create();
   for (const name of Object.keys(engine.helpers)) if (!HELPERS.has(name)) engine.unregisterHelper(name);
   for (const [name, text] of Object.entries(set.partials))
-    engine.registerPartial(name, named(name, engine.compile(checked(name, text), OPTIONS)));
+    engine.registerPartial(name, named(name, opened(engine, name, text)));
   return Object.fromEntries(
     Object.entries(set.pages).map(([name, text]) => {
-      const compiled = engine.compile(checked(name, text), OPTIONS);
+      const compiled = opened(engine, name, text);
       const page: Page = (view) => {
         try {
           return compiled(view, { allowProtoPropertiesByDefault: false, allowProtoMethodsByDefault: false });
@@ -50,6 +53,11 @@ export function compileTemplates(set: TemplateSet): Readonly<Record<string, Page
       return [name, page];
     }),
   );
+}
+
+function opened(engine: typeof Handlebars, name: string, text: string): Handlebars.TemplateDelegate {
+  const compiled = compiledTemplates[createHash("sha256").update(text).digest("hex")];
+  return compiled === undefined ? engine.compile(checked(name, text), OPTIONS) : engine.template(compiled);
 }
 
 /** A partial whose faults name it, not the page that called it. */

@@ -4,6 +4,7 @@ import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, wri
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { afterEach, describe, expect, it } from "vitest";
+import { sha256 } from "../../src/cli/files.js";
 
 const copies: string[] = [];
 afterEach(() => {
@@ -63,6 +64,15 @@ describe("the code kept with the program", () => {
     const folder = resolve(".");
     expect(help(folder, "--no-lazy")).toMatchObject({ status: 0, stdout: usual.stdout, stderr: "" });
   });
+});
+
+it("holds every template compiled, by the digest of its text", () => {
+  const parts = readdirSync("dist/parts").filter((name) => name.endsWith(".js"));
+  const program = parts.map((name) => readFileSync(join("dist/parts", name), "utf8")).join("\n");
+  const templates = readdirSync("templates", { recursive: true, encoding: "utf8" }).filter((f) => f.endsWith(".hbs"));
+  expect(templates.length).toBeGreaterThan(20);
+  const missing = templates.filter((file) => !program.includes(sha256(readFileSync(join("templates", file)))));
+  expect(missing).toEqual([]);
 });
 
 it("names source files in a stack when asked with --debug", () => {

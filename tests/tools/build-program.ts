@@ -10,13 +10,17 @@
  * Types are not looked at: `npm run check` does that.
  */
 import { spawnSync } from "node:child_process";
-import { chmodSync, cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { chmodSync, cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
+import Handlebars from "handlebars";
 import { rolldown } from "rolldown";
+import { sha256 } from "../../src/cli/files.js";
+import { OPTIONS } from "../../src/report/templates.js";
 import { compiledStructures } from "./compile-structures.js";
 
 const DIST = resolve("dist");
+const TEMPLATES = resolve("src/report/compiled-templates.ts");
 const STARTS = ["main", "crew-worker"];
 
 async function bundle(input: Readonly<Record<string, string>>, folder: string): Promise<void> {
@@ -24,6 +28,7 @@ async function bundle(input: Readonly<Record<string, string>>, folder: string): 
     input: { ...input },
     platform: "node",
     tsconfig: false,
+    plugins: [{ name: "compiled templates", load: (id) => (id === TEMPLATES ? compiledTemplates() : null) }],
     external: [/^puppeteer-core/, /^@sparticuz\//],
     resolve: {
       extensionAlias: { ".js": [".ts", ".js"] },
@@ -42,6 +47,15 @@ async function bundle(input: Readonly<Record<string, string>>, folder: string): 
     minify: { compress: false, mangle: false, codegen: { removeWhitespace: true } },
   });
   await made.close();
+}
+
+/** The module that holds the templates of the program, compiled. */
+function compiledTemplates(): string {
+  const texts = readdirSync("templates", { recursive: true, encoding: "utf8" })
+    .filter((file) => file.endsWith(".hbs"))
+    .map((file) => readFileSync(join("templates", file), "utf8"));
+  const entries = texts.map((text) => `"${sha256(text)}": ${Handlebars.precompile(text, OPTIONS)}`);
+  return `export const compiledTemplates = {${entries.join(",\n")}};`;
 }
 
 /** Builds reports of a client of the example in a throw-away place, and keeps the code that V8 compiled for it. */
