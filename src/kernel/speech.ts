@@ -69,15 +69,14 @@ function openSpeech(words: WordTree): Speech {
   const say = (path: string, fill: Fill = {}): string => {
     const wording = wordings.get(path);
     if (wording === undefined) throw new WordingError(path, "has no text");
-    const { text, cut } = wording;
-    if (cut.length === 1) return text;
-    return cut
-      .map((part, i) => {
-        if (i % 2 === 0) return part;
-        if (!Object.hasOwn(fill, part)) throw new WordingError(path, `has a place {${part}} that nothing fills`);
-        return String(fill[part]);
-      })
-      .join("");
+    const { cut } = wording;
+    let said = cut[0] as string;
+    for (let i = 1; i < cut.length; i += 2) {
+      const place = cut[i] as string;
+      if (!Object.hasOwn(fill, place)) throw new WordingError(path, `has a place {${place}} that nothing fills`);
+      said += `${fill[place]}${cut[i + 1]}`;
+    }
+    return said;
   };
   const decimalSign = say("language.decimal_sign");
   const months = say("language.months").split(" ");

@@ -93,7 +93,7 @@ export const conditionName = ({ speech }: Context, key: string): string =>
   speech.find(`conditions.${key}`) ?? opening(key.replace(/_(cm|s|kg|mmhg)$/, " ($1)").replaceAll("_", " "));
 
 /** Sentence case, for names that open a line. */
-export const opening = (text: string): string => text.charAt(0).toLocaleUpperCase("en") + text.slice(1);
+export const opening = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 /** A sentence that ends like one. */
 export const sentence = (text: string): string =>
   /[.!?…]$/.test(text.trim()) ? opening(text.trim()) : `${opening(text.trim())}.`;
