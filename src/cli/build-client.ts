@@ -2,6 +2,7 @@
  * Builds one client: every visit in the order of its folders, because a retest is compared with what was recorded
  * before. A client with an error gets nothing written, so its files never tell half a story; other clients go on.
  */
+import { existsSync } from "node:fs";
 import { join } from "node:path";
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Document } from "../kernel/document.js";
@@ -16,18 +17,10 @@ import { readResults } from "../results/read.js";
 import { writeResults } from "../results/write.js";
 import { clientDocument, folderNames } from "./check-practice.js";
 import { htmlName, type Press, type WrittenPage } from "./editions.js";
-import { readFile, sha256 } from "./files.js";
+import { readBytes, readFile, sha256 } from "./files.js";
 import { type Output, writeOutput } from "./freshness.js";
 import { moved, movedChoices } from "./moved.js";
-import {
-  type ClientFolder,
-  type Practice,
-  RESULTS,
-  readIfThere,
-  SESSION,
-  seriesFiles,
-  type VisitFolder,
-} from "./practice.js";
+import { type ClientFolder, type Practice, RESULTS, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
 
 export { RESULTS } from "./practice.js";
 
@@ -67,12 +60,13 @@ export async function buildClient(
   if (diagnostics.some((d) => d.severity === "error")) return { diagnostics, visits: [] };
   const built: VisitBuilt[] = [];
   for (const { visit, source, results, earlier } of visits) {
-    const text = writeResults(results);
-    const { moves, choices } = movesFrom(shop.practice, visit, results, text);
-    const pages = press ? await press.open.render(source, results, earlier, sha256(text), press.editions) : [];
+    const bytes = Buffer.from(writeResults(results), "utf8");
+    const digest = sha256(bytes);
+    const { moves, choices } = movesFrom(shop.practice, visit, results, bytes);
+    const pages = press ? await press.open.render(source, results, earlier, digest, press.editions) : [];
     const folder = join(shop.practice.root, visit.path);
     const wrote = [
-      writeOutput(folder, RESULTS, text),
+      writeOutput(folder, RESULTS, bytes, digest),
       ...pages.map((page) => writeOutput(folder, htmlName(page.edition), page.html)),
     ];
     built.push({
@@ -153,16 +147,16 @@ export function inputsOf(
   };
 }
 
-/** How many findings move when `text` replaces what stands there (undefined when nothing does), and which choices. */
+/** How many findings move when `bytes` replace what stands there (undefined when nothing does), and which choices. */
 function movesFrom(
   practice: Practice,
   visit: VisitFolder,
   results: Results,
-  text: string,
+  bytes: Uint8Array,
 ): Pick<VisitBuilt, "moves" | "choices"> {
-  const old = readIfThere(practice, `${visit.path}/${RESULTS}`);
-  if (old === undefined) return { moves: undefined, choices: [] };
-  if (Buffer.from(text, "utf8").equals(old.bytes)) return { moves: 0, choices: [] };
+  const path = `${visit.path}/${RESULTS}`;
+  if (!existsSync(join(practice.root, path))) return { moves: undefined, choices: [] };
+  if (Buffer.compare(bytes, readBytes(practice.root, path)) === 0) return { moves: 0, choices: [] };
   const before = recorded(practice, visit);
   return before === undefined
     ? { moves: undefined, choices: [] }
@@ -172,7 +166,7 @@ function movesFrom(
 /** What the last build recorded; undefined when there is nothing or it cannot be read as results. */
 export function recorded(practice: Practice, visit: VisitFolder): Results | undefined {
   try {
-    return readResults(new TextDecoder().decode(readFile(practice.root, `${visit.path}/${RESULTS}`).bytes));
+    return readResults(new TextDecoder().decode(readBytes(practice.root, `${visit.path}/${RESULTS}`)));
   } catch {
     return undefined;
   }

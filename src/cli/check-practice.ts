@@ -11,11 +11,11 @@ import { readYaml } from "../read/yaml.js";
 import type { Checker } from "../validate/checker.js";
 import { practiceMember, validatePractice } from "../validate/practice.js";
 import { validateDocument, validateVisit } from "../validate/visit.js";
-import { list, readFile } from "./files.js";
+import { list, readBytes } from "./files.js";
 import { personalFiles } from "./personal-files.js";
-import { type ClientFolder, type Practice, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
+import { type ClientFolder, type Practice, SESSION, seriesBytes, type VisitFolder } from "./practice.js";
 
-export const readDocument = (root: string, path: string): Document => readYaml(path, readFile(root, path).bytes);
+export const readDocument = (root: string, path: string): Document => readYaml(path, readBytes(root, path));
 
 export const clientDocument = (practice: Practice, client: ClientFolder): Document | undefined =>
   existsSync(join(practice.root, client.path, "client.yaml"))
@@ -52,13 +52,12 @@ export function checkPractice(
       const session = read();
       members.push(practiceMember(session, read));
       if (!chosen.has(visit.path)) continue;
-      const files = seriesFiles(practice, visit);
       const { diagnostics } = validateVisit(
         {
           lab,
           client: document,
           session,
-          seriesTexts: Object.fromEntries(Object.entries(files).map(([name, f]) => [name, f.bytes])),
+          seriesTexts: seriesBytes(practice, visit),
           folder: folderNames(practice, visit),
         },
         checker,
@@ -87,7 +86,7 @@ export function sourceText(practice: Practice): (file: string) => string | undef
   return (file) => {
     if (!cache.has(file)) {
       try {
-        cache.set(file, decodeLeniently(readFile(practice.root, file).bytes));
+        cache.set(file, decodeLeniently(readBytes(practice.root, file)));
       } catch {
         cache.set(file, undefined);
       }

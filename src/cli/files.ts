@@ -44,11 +44,12 @@ export const slashed = (path: string): string => (sep === "/" ? path : path.spli
 
 /** Reads a file of the practice. Throws Unreadable for links that lead out, files too large, and what the disk refuses. */
 export function readFile(root: string, path: string): FileBytes {
-  const bytes = readInside(root, path);
+  const bytes = readBytes(root, path);
   return { path: slashed(path), bytes, sha256: sha256(bytes) };
 }
 
-function readInside(root: string, path: string): Buffer {
+/** The same without a digest, for what is only read. */
+export function readBytes(root: string, path: string): Uint8Array {
   const full = join(root, path);
   try {
     const real = realpathSync.native(full);

@@ -44,12 +44,12 @@ export function writeRecord(root: string, client: string, record: BuildRecord): 
   writeAtomically(join(root, FOLDER, `${client}.json`), JSON.stringify(record));
 }
 
-/** Writes an output of a visit and notes it as it lies on the disk then. */
-export function writeOutput(folder: string, file: string, data: string | Uint8Array): Output {
+/** Writes an output of a visit and notes it as it lies on the disk then; its digest is given where it is known. */
+export function writeOutput(folder: string, file: string, data: string | Uint8Array, digest?: string): Output {
   const bytes = typeof data === "string" ? Buffer.from(data, "utf8") : data;
   writeAtomically(join(folder, file), bytes);
   const { size, mtimeMs } = statSync(join(folder, file));
-  return { file, size, mtimeMs, sha256: sha256(bytes) };
+  return { file, size, mtimeMs, sha256: digest ?? sha256(bytes) };
 }
 
 /**

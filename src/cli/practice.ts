@@ -4,7 +4,7 @@
  */
 import { existsSync, realpathSync, statSync } from "node:fs";
 import { dirname, join, relative, resolve } from "node:path";
-import { type FileBytes, list, readFile, slashed, Unreadable } from "./files.js";
+import { type FileBytes, list, readBytes, readFile, slashed, Unreadable } from "./files.js";
 
 export interface VisitFolder {
   /** "clients/c-017/2026-03-02-baseline" */
@@ -88,11 +88,18 @@ function wanted(root: string, path: string, cwd: string): string {
 }
 
 /** Every file beside session.yaml that a session may name as a series, by file name. */
-export function seriesFiles(practice: Practice, visit: VisitFolder): Readonly<Record<string, FileBytes>> {
+export const seriesFiles = (practice: Practice, visit: VisitFolder): Readonly<Record<string, FileBytes>> =>
+  series(practice, visit, (path) => readFile(practice.root, path));
+
+/** The same without digests. */
+export const seriesBytes = (practice: Practice, visit: VisitFolder): Readonly<Record<string, Uint8Array>> =>
+  series(practice, visit, (path) => readBytes(practice.root, path));
+
+function series<T>(practice: Practice, visit: VisitFolder, read: (path: string) => T): Readonly<Record<string, T>> {
   return Object.fromEntries(
     list(practice.root, visit.path)
       .filter((entry) => !entry.folder && /\.(csv|tsv|txt)$/i.test(entry.name))
-      .map((entry) => [entry.name, readFile(practice.root, `${visit.path}/${entry.name}`)]),
+      .map((entry) => [entry.name, read(`${visit.path}/${entry.name}`)]),
   );
 }
 

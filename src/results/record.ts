@@ -2,7 +2,7 @@
  * Rounds a visit's entries to their printed decimals, once, and puts them in the order of the report. From here on
  * everybody (comparison with other visits, charts, report, reader with a pencil) sees the same digits.
  */
-import type { Cell, Column, Entry, MeasurementError, NormPosition } from "../kernel/measure.js";
+import type { Cell, Entry, MeasurementError, NormPosition } from "../kernel/measure.js";
 import { SECTIONS } from "../kernel/measure.js";
 import { catalogue, measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
@@ -32,8 +32,10 @@ export function rounded(entry: Entry): Entry {
         ...(norms ? { norms: norms.map((norm) => roundedNorm(norm, decimals)) } : {}),
       };
     }
-    case "table":
-      return { ...entry, rows: entry.rows.map((row) => row.map((cell, i) => roundedCell(cell, entry.columns[i]))) };
+    case "table": {
+      const places = entry.columns.map((column) => column.decimals);
+      return { ...entry, rows: entry.rows.map((row) => row.map((cell, i) => roundedCell(cell, places[i]))) };
+    }
     case "change": {
       const at = <K extends string>(key: K, value: number | undefined, decimals: number) =>
         (value === undefined ? {} : { [key]: roundTo(value, decimals) }) as { readonly [P in K]?: number };
@@ -76,20 +78,20 @@ const roundedError = (error: MeasurementError, decimals: number): MeasurementErr
 export const normDecimals = (decimals: number) =>
   ({ percentile: 0, z: 2, predicted: decimals, percentPredicted: 0, lowerLimit: decimals, median: decimals }) as const;
 
+const NORM_NUMBERS = ["percentile", "z", "predicted", "percentPredicted", "lowerLimit", "median"] as const;
+
 function roundedNorm(norm: NormPosition, decimals: number): NormPosition {
   const digits = normDecimals(decimals);
-  const out: Record<string, unknown> = { ...norm };
-  for (const [key, places] of Object.entries(digits)) {
-    const value = norm[key as keyof typeof digits];
-    if (value !== undefined) out[key] = roundTo(value, places);
+  const out: { -readonly [K in keyof NormPosition]: NormPosition[K] } = { ...norm };
+  for (const key of NORM_NUMBERS) {
+    const value = norm[key];
+    if (value !== undefined) out[key] = roundTo(value, digits[key]);
   }
-  return out as unknown as NormPosition;
+  return out;
 }
 
-const roundedCell = (cell: Cell, column: Column | undefined): Cell =>
-  typeof cell === "number" && column?.decimals !== undefined ? roundTo(cell, column.decimals) : cell;
-
-const catalogueOrder = new Map(Object.keys(catalogue).map((id, i) => [id, i]));
+const roundedCell = (cell: Cell, decimals: number | undefined): Cell =>
+  typeof cell === "number" && decimals !== undefined ? roundTo(cell, decimals) : cell;
 
 /** Section an entry is printed in: its catalogue row, or by kind for entries made from others. */
 export function sectionOf(entry: Entry): (typeof SECTIONS)[number] {
@@ -97,8 +99,12 @@ export function sectionOf(entry: Entry): (typeof SECTIONS)[number] {
   return measureInfo(entry.id)?.section ?? "change";
 }
 
-function byReportOrder(a: Entry, b: Entry): number {
-  const section = SECTIONS.indexOf(sectionOf(a)) - SECTIONS.indexOf(sectionOf(b));
-  if (section !== 0) return section;
-  return (catalogueOrder.get(a.id) ?? Number.MAX_SAFE_INTEGER) - (catalogueOrder.get(b.id) ?? Number.MAX_SAFE_INTEGER);
-}
+/** Sections first, then the place in the catalogue; what is not in the catalogue comes last in its section. */
+const byReportOrder = (a: Entry, b: Entry): number =>
+  SECTION_PLACES[sectionOf(a)] - SECTION_PLACES[sectionOf(b)] || placeOf(a.id) - placeOf(b.id);
+
+const SECTION_PLACES = Object.fromEntries(SECTIONS.map((section, i) => [section, i])) as Readonly<
+  Record<(typeof SECTIONS)[number], number>
+>;
+const PLACES = new Map(Object.keys(catalogue).map((id, i) => [id, i]));
+const placeOf = (id: string): number => PLACES.get(id) ?? PLACES.size;
