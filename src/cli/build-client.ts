@@ -40,6 +40,8 @@ export interface VisitBuilt {
   readonly choices: readonly string[];
   /** Editions written, for printing. */
   readonly pages: readonly WrittenPage[];
+  /** The files it was computed from, as they were read. */
+  readonly sources: Results["sources"];
   /** For the pages of client and practice. */
   readonly summary: VisitSummary;
 }
@@ -76,6 +78,7 @@ export async function buildClient(
       choices,
       summary: summaryOf(results, source.client),
       wrote,
+      sources: results.sources,
     });
   }
   return { diagnostics, visits: built };

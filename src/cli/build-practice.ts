@@ -8,21 +8,12 @@ import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Printer } from "../report/printer.js";
 import type { Edition } from "../report/render.js";
 import type { VisitBuilt } from "./build-client.js";
+import { asPlanned, contentsOf } from "./content-keys.js";
 import { htmlName, pdfName, type WrittenPage } from "./editions.js";
-import { readFile, sha256, Unreadable } from "./files.js";
-import {
-  type Built,
-  freshRecord,
-  type Output,
-  programDigest,
-  readRecord,
-  writeOutput,
-  writeRecord,
-} from "./freshness.js";
-import { type ClientFolder, filesIn, type Practice, RESULTS, readIfThere, SESSION, seriesFiles } from "./practice.js";
+import { Unreadable } from "./files.js";
+import { type Built, freshRecord, type Output, readRecord, writeOutput, writeRecord } from "./freshness.js";
+import { type ClientFolder, type Practice, RESULTS } from "./practice.js";
 import type { Progress } from "./progress.js";
-import { repeatDigests } from "./reliability-visits.js";
-import { overrideFiles } from "./report-overrides.js";
 
 export interface BuildWish {
   readonly chosen: ReadonlySet<string>;
@@ -42,7 +33,7 @@ export interface BuildReport {
 }
 
 const NOTE_EVERY_MS = 3000;
-/** Where this many files cannot be read or written, the disk is at fault, and going on would change nothing. */
+/** Where this many clients fail, the disk or the practice's templates are at fault, and going on would change nothing. */
 const MOST_FAILURES = 5;
 
 export async function buildPractice(
@@ -50,12 +41,12 @@ export async function buildPractice(
   wish: BuildWish,
   openProgress: (total: number) => Progress,
 ): Promise<BuildReport> {
-  const keys = contentKeys(practice);
+  const contents = await contentsOf(practice);
   const outputs = [
     RESULTS,
     ...wish.editions.flatMap((edition) => (wish.pdf ? [htmlName(edition), pdfName(edition)] : [htmlName(edition)])),
   ];
-  const keyOf = (path: string) => keys.get(path) ?? "";
+  const keyOf = (path: string) => contents.get(path)?.key ?? "";
   const records = openRecords(practice);
   const stale = new Set<string>();
   for (const client of practice.clients)
@@ -80,14 +71,17 @@ export async function buildPractice(
   const report = (list: readonly Diagnostic[]) => {
     for (const diagnostic of list) problems.set(JSON.stringify(diagnostic), diagnostic);
   };
-  report(await crew.diagnostics());
   const built: VisitBuilt[] = [];
   const failures = new Set<string>();
+  const unsteady = new Set<ClientFolder>();
+  let failed = 0;
   let noted = performance.now();
   const note = (client: ClientFolder, done: VisitBuilt, wrote: readonly Output[]) => {
     const { path } = done.visit;
     built.push({ ...done, wrote });
-    records.note(client, path, { key: keyOf(path), outputs: wrote });
+    // What was edited since this build began is whole, but not of the content that the key stands for: built again next time.
+    if (!asPlanned(practice, client, done, contents.get(path))) unsteady.add(client);
+    if (!unsteady.has(client)) records.note(client, path, { key: keyOf(path), outputs: wrote });
     progress.step(path);
     if (performance.now() - noted < NOTE_EVERY_MS) return;
     noted = performance.now();
@@ -97,7 +91,7 @@ export async function buildPractice(
   // Each lane takes the next client when its last one is built and printed: no more pages wait than there are lanes.
   const lane = async () => {
     for (const client of work) {
-      if (wish.stopping?.() === true || failures.size >= MOST_FAILURES) return;
+      if (wish.stopping?.() === true || failed >= MOST_FAILURES) return;
       try {
         const outcome = await crew.build(client, stale);
         report(outcome.diagnostics);
@@ -106,10 +100,12 @@ export async function buildPractice(
         // The disk's word, or the browser's: both are for the user to mend, and other clients go on.
         if (!(error instanceof Unreadable) && !/^(NoBrowser|PrintError)$/.test((error as Error).name)) throw error;
         failures.add((error as Error).message);
+        if ((error as Error).name !== "NoBrowser") failed++; // without a browser there is HTML still
       }
     }
   };
   try {
+    report(await crew.diagnostics());
     await Promise.all(Array.from({ length: crew.size + 1 }, lane));
   } finally {
     progress.end();
@@ -175,31 +171,4 @@ function openRecords({ root }: Practice) {
       }
     },
   };
-}
-
-/** Per visit, a digest of everything its outputs depend on: program, laboratory, client, its files and those of earlier visits. */
-function contentKeys(practice: Practice): ReadonlyMap<string, string> {
-  const own = [
-    ...["norms", "profiles"].flatMap((folder) => filesIn(practice, folder, /\.ya?ml$/)),
-    ...filesIn(practice, "retests", /\.csv$/),
-    ...overrideFiles(practice),
-  ];
-  const shared = [
-    programDigest(practice.root),
-    readFile(practice.root, "lab.yaml").sha256,
-    ...own.map((file) => `${file.path} ${file.sha256}`),
-    ...repeatDigests(practice),
-  ];
-  const keys = new Map<string, string>();
-  for (const client of practice.clients) {
-    const clientFile = readIfThere(practice, `${client.path}/client.yaml`);
-    let chain = sha256([...shared, clientFile?.sha256 ?? "no client file"].join("\n"));
-    for (const visit of client.visits) {
-      const series = Object.entries(seriesFiles(practice, visit)).map(([name, file]) => `${name} ${file.sha256}`);
-      const session = readFile(practice.root, `${visit.path}/${SESSION}`).sha256;
-      chain = sha256([chain, visit.path, session, ...series].join("\n"));
-      keys.set(visit.path, chain);
-    }
-  }
-  return keys;
 }

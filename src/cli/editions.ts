@@ -21,6 +21,8 @@ export interface Page {
 export type WrittenPage = Omit<Page, "html">;
 
 export interface Press {
+  /** Opens what a language needs. Throws Unreadable for a fault in the practice's own templates, words or style. */
+  prepare(language: string | undefined): void;
   /** `digest` is the SHA-256 of results.yaml. */
   render(
     visit: Visit,

@@ -43,13 +43,13 @@ export class Unreadable extends Error {
 export const slashed = (path: string): string => (sep === "/" ? path : path.split(sep).join("/"));
 
 /** Reads a file of the practice. Throws Unreadable for links that lead out, files too large, and what the disk refuses. */
-export function readFile(root: string, path: string): FileBytes {
-  const bytes = readBytes(root, path);
+export function readFile(root: string, path: string, largest = LARGEST_FILE): FileBytes {
+  const bytes = readBytes(root, path, largest);
   return { path: slashed(path), bytes, sha256: sha256(bytes) };
 }
 
 /** The same without a digest, for what is only read. */
-export function readBytes(root: string, path: string): Uint8Array {
+export function readBytes(root: string, path: string, largest = LARGEST_FILE): Uint8Array {
   const full = join(root, path);
   try {
     const real = realpathSync.native(full);
@@ -63,11 +63,11 @@ export function readBytes(root: string, path: string): Uint8Array {
     const stat = statSync(real);
     const { size } = stat;
     if (!stat.isFile()) throw new Unreadable(path, "is not a file", "Name a plain file.");
-    if (size > LARGEST_FILE)
+    if (size > largest)
       throw new Unreadable(
         path,
-        `is ${Math.round(size / 1e6)} MB; the limit is ${LARGEST_FILE / 1e6} MB`,
-        "Keep one test a file, or thin the recording.",
+        `is ${inBytes(size)}; the limit is ${inBytes(largest)}`,
+        largest === LARGEST_FILE ? "Keep one test a file, or thin the recording." : "Make it smaller.",
       );
     return readFileSync(real);
   } catch (error) {
@@ -75,6 +75,9 @@ export function readBytes(root: string, path: string): Uint8Array {
     throw new Unreadable(path, diskWords(error), "Check the path and the permissions.");
   }
 }
+
+const inBytes = (size: number): string =>
+  size < 1e6 ? `${Math.round(size / 1000)} kB` : `${Math.round(size / 1e5) / 10} MB`;
 
 /** The practice's own real path, asked once a run. */
 const roots = new Map<string, string>();

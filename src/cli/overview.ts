@@ -44,7 +44,7 @@ async function written(practice: Practice, built: readonly VisitBuilt[], force: 
   if (!force && built.length === 0 && textAt(keyFile) === key && existsSync(join(practice.root, PAGE))) return [];
   mkdirSync(join(practice.root, FOLDER), { recursive: true });
   const laboratory = (readDocument(practice.root, "lab.yaml").value ?? { name: "" }) as Laboratory;
-  const { assets, words } = dressed(practice, laboratory.language ?? "en");
+  const { assets, words } = dressed(practice, laboratory.language);
   const pages = openPages(assets, words, laboratory);
   const fresh = new Map(built.map(({ visit, summary }) => [visit.path, summary]));
   const lines: ClientLine[] = [];

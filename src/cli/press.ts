@@ -30,13 +30,15 @@ const COMPILED = join(PROGRAM, "dist/structures.json");
 /** With `remember`, figures are kept for the next rendering: for a report that is watched. */
 export function openPress(practice: Practice, reference: Reference, remember = false): Press {
   const reporters = new Map<string, { readonly reporter: Reporter; readonly words: WordTree }>();
-  const ready = (language: string) => {
+  const ready = (asked: string | undefined) => {
+    const language = spoken(asked);
     const known = reporters.get(language) ?? opened(practice, language, remember);
     reporters.set(language, known);
     return known;
   };
   const tables: readonly CitedTable[] = [...(reference.tables as readonly CitedTable[]), ...citedErrors(reference)];
   return {
+    prepare: (language) => void ready(language),
     async render(visit, results, earlier, digest, editions) {
       const language = visit.laboratory.language ?? "en";
       const { reporter, words } = ready(language);
@@ -62,7 +64,8 @@ export function openPress(practice: Practice, reference: Reference, remember = f
 }
 
 /** Templates and words of a language with the practice's own in their places. */
-export function dressed(practice: Practice, language: string): { assets: ReportAssets; words: WordTree } {
+export function dressed(practice: Practice, asked: string | undefined): { assets: ReportAssets; words: WordTree } {
+  const language = spoken(asked);
   const own = overridesOf(practice, language);
   return { assets: withOverrides(assets(), own), words: withWords(wordsOf(language), own.words) };
 }
@@ -75,6 +78,14 @@ function opened(practice: Practice, language: string, remember: boolean) {
     throw asProblem(error, practice);
   }
 }
+
+/** The language asked for if there are words of it; a check answers any other. */
+const spoken = (language: unknown): string =>
+  typeof language === "string" &&
+  /^[a-z]{2}$/.test(language) &&
+  existsSync(join(TEMPLATES, "words", `${language}.yaml`))
+    ? language
+    : "en";
 
 const words = new Map<string, WordTree>();
 /** The wording of a language, read once. */

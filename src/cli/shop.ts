@@ -1,5 +1,6 @@
 /** Everything one thread needs to build clients, opened once: laboratory, reference, and the press when reports are wanted. */
 import type { Diagnostic } from "../kernel/diagnostic.js";
+import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Edition } from "../report/render.js";
 import { buildClient, type ClientBuilt } from "./build-client.js";
 import { readDocument } from "./check-practice.js";
@@ -24,5 +25,7 @@ export async function openShop(practice: Practice, { editions }: ShopWish): Prom
     editions.length === 0
       ? undefined
       : { open: (await import("./press.js")).openPress(practice, workshop.reference), editions };
+  // A fault in what the practice changes of its reports is told before anything is computed or written.
+  press?.open.prepare((lab.value as Partial<Laboratory> | undefined)?.language);
   return { diagnostics, build: (client, stale) => buildClient(workshop, client, stale, press) };
 }

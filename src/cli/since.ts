@@ -33,7 +33,7 @@ export function changedSince(practice: Practice, revision: string): ReadonlySet<
 /** A visit's own change reaches the client's later visits, which are compared with it. */
 export function touched(practice: Practice, paths: readonly string[]): ReadonlySet<string> {
   const inputs = paths.filter((path) => !/(^|\/)(report[^/]*\.(html|pdf)|index\.html)$/.test(path));
-  const shared = inputs.some((path) => path === "lab.yaml" || /^(norms|profiles|retests)\//.test(path));
+  const shared = inputs.some((path) => path === "lab.yaml" || /^(norms|profiles|report|retests)\//.test(path));
   const found = new Set<string>();
   for (const client of practice.clients) {
     let reached = shared || inputs.some((path) => path === `${client.path}/client.yaml`);

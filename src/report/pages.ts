@@ -39,7 +39,7 @@ export function openPages(
   const templates = compileTemplates(assets.templates);
   const drawer = openSvgDrawer(assets.theme);
   const fonts = Object.fromEntries(Object.entries(assets.fonts).filter(([file]) => FACES.includes(file)));
-  const style = `${fontFaces(fonts)}\n${sheet(laboratory, speech)}\n${assets.css}\n${assets.pagesCss}`;
+  const style = `${fontFaces(fonts)}\n${sheet(laboratory, speech)}\n${assets.css}\n${assets.pagesCss}${assets.ownCss ?? ""}`;
   const marks = { decimal: speech.say("language.decimal_sign"), thousands: speech.say("language.thousands") };
   const lines = [laboratory.address, laboratory.letterhead].flatMap((text) => text?.split("\n") ?? []);
   return {

@@ -45,6 +45,8 @@ export interface ReportAssets {
   readonly css: string;
   /** theme/pages.css: what the pages beside the reports add. */
   readonly pagesCss: string;
+  /** A practice's own style, read after ours on every page. */
+  readonly ownCss?: string;
   /** theme/fonts/*.woff2 by file name without ending. */
   readonly fonts: Readonly<Record<string, Uint8Array>>;
   /** Keep drawn figures, for a report that is rendered again and again with little changed. */
@@ -118,7 +120,7 @@ async function render(
     });
   }
   const context: Context = { ...input, speech, drawn };
-  const style = `${faces}\n${pageRule(input, speech)}\n${assets.css}`;
+  const style = `${faces}\n${pageRule(input, speech)}\n${assets.css}${assets.ownCss ?? ""}`;
   const shared = { ...frame(context, input.edition, style, input.logo ?? ""), words: input.words };
   const view =
     input.edition === "practitioner"

@@ -18,6 +18,8 @@ export class TemplateError extends Error {
     readonly template: string,
     readonly line: number | undefined,
     readonly reason: string,
+    /** The partials that called it, the nearest first. */
+    readonly callers: readonly string[] = [],
   ) {
     super(`templates/${template}.hbs${line === undefined ? "" : `:${line}`}: ${reason}`);
     this.name = "TemplateError";
@@ -35,15 +37,34 @@ export const OPTIONS = {
 
 export type Page = (view: object) => string;
 
+/**
+ * What a page may cost: every partial and every round of each costs STEP and the signs it gives. Rounds in rounds of a
+ * practice's own templates could otherwise fill any memory. A long report costs 8 % of it, a page of 1 700 clients 40 %.
+ */
+const MOST = 100_000_000;
+const STEP = 1000;
+
 export function compileTemplates(set: TemplateSet): Readonly<Record<string, Page>> {
   const engine = Handlebars.create();
   for (const name of Object.keys(engine.helpers)) if (!HELPERS.has(name)) engine.unregisterHelper(name);
+  let spent = 0;
+  const counted = (text: string): string => {
+    spent += STEP + text.length;
+    if (spent > MOST) throw new Error("it would write a page without end: rounds in rounds, or too many partials");
+    return text;
+  };
+  const each = engine.helpers.each as Handlebars.HelperDelegate;
+  engine.registerHelper("each", function (this: unknown, list: unknown, options: Handlebars.HelperOptions) {
+    const round: Handlebars.TemplateDelegate = (context, given) => counted(options.fn(context, given));
+    return each.call(this, list, { ...options, fn: round });
+  });
   for (const [name, text] of Object.entries(set.partials))
-    engine.registerPartial(name, named(name, opened(engine, name, text)));
+    engine.registerPartial(name, named(name, opened(engine, name, text), counted));
   return Object.fromEntries(
     Object.entries(set.pages).map(([name, text]) => {
       const compiled = opened(engine, name, text);
       const page: Page = (view) => {
+        spent = 0;
         try {
           return compiled(view, { allowProtoPropertiesByDefault: false, allowProtoMethodsByDefault: false });
         } catch (error) {
@@ -61,12 +82,17 @@ function opened(engine: typeof Handlebars, name: string, text: string): Handleba
 }
 
 /** A partial whose faults name it, not the page that called it. */
-function named(name: string, compiled: Handlebars.TemplateDelegate): Handlebars.TemplateDelegate {
+function named(
+  name: string,
+  compiled: Handlebars.TemplateDelegate,
+  counted: (text: string) => string,
+): Handlebars.TemplateDelegate {
   return (context, options) => {
     try {
-      return compiled(context, options);
+      return counted(compiled(context, options));
     } catch (error) {
-      throw templateError(name, error);
+      if (!(error instanceof TemplateError)) throw templateError(name, error);
+      throw new TemplateError(error.template, error.line, error.reason, [...error.callers, name]);
     }
   };
 }

@@ -98,16 +98,50 @@ describe("the pages of practice and clients", () => {
     expect(body(copy)).toMatch(/1 clients?, 2 visits/);
   });
 
-  it("wear the practice's own words, and answer a broken one with its file", () => {
+  it("wear the practice's own partials, words and style, and answer a broken one with its file", () => {
     const copy = practice("c-044");
-    mkdirSync(join(copy.root, "report/words"), { recursive: true });
-    writeFileSync(join(copy.root, "report/words/en.yaml"), "overview:\n  practice: Our people\n");
-    expect(copy.run("build", "--no-pdf", "--edition", "practitioner").code).toBe(0);
-    expect(body(copy)).toContain("<h1>Our people</h1>");
-    writeFileSync(join(copy.root, "report/words/en.yaml"), "overview:\n  practise: Our people\n");
-    const { code, err } = copy.run("build", "--no-pdf", "--edition", "practitioner");
-    expect(code).toBe(1);
-    expect(err).toMatch(/report\/words\/en\.yaml:2/);
+    const put = (name: string, text: string) => {
+      mkdirSync(join(copy.root, "report", name, ".."), { recursive: true });
+      writeFileSync(join(copy.root, "report", name), text);
+    };
+    const build = () => copy.run("build", "--no-pdf", "--edition", "practitioner");
+    expect(build().code).toBe(0);
+    put("words/en.yaml", "overview:\n  practice: Our people\nmeasures:\n  grip_strength: Squeeze\n");
+    put("partials/head.hbs", "<header class='ours'><h1>» {{head.title}}</h1></header>");
+    put("theme.css", "h1 { letter-spacing: 0.033em; }");
+    const pages = ["index.html", CLIENT];
+    const end = build();
+    expect(end).toMatchObject({ code: 0, err: "" });
+    expect(end.out).toMatch(/index\.html and 1 more pages written/);
+    expect(body(copy)).toContain("<h1>» Our people</h1>");
+    expect(body(copy, CLIENT)).toMatch(/<h1>» [^<]+<\/h1>/);
+    expect(body(copy, CLIENT)).toContain("Squeeze");
+    for (const path of pages) {
+      const style = /<style>([\s\S]*)<\/style>/.exec(page(copy, path))?.[1] ?? "";
+      expect(style.trimEnd().endsWith("h1 { letter-spacing: 0.033em; }"), path).toBe(true);
+    }
+    const before = pages.map((path) => page(copy, path));
+    put("words/en.yaml", "overview:\n  practise: Our people\n");
+    const broken = build();
+    expect(broken.code).toBe(1);
+    expect(broken.err).toMatch(/report\/words\/en\.yaml:2/);
+    expect(pages.map((path) => page(copy, path))).toEqual(before);
+    for (const part of ["words/en.yaml", "partials/head.hbs", "theme.css"]) rmSync(join(copy.root, "report", part));
+    expect(build().code).toBe(0);
+    expect(page(copy)).not.toMatch(/»|0\.033em|Our people/);
+  });
+
+  it("follow the laboratory's picture", () => {
+    const copy = practice("c-044");
+    const lab = join(copy.root, "lab.yaml");
+    const logo = join(copy.root, "mark.svg");
+    writeFileSync(logo, '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"><path d="M0 0h1"/></svg>');
+    writeFileSync(lab, `${readFileSync(lab, "utf8")}logo: mark.svg\n`);
+    const build = () => copy.run("build", "--no-pdf", "--edition", "referral").out;
+    expect(build()).toMatch(/2 of 2 visits built/);
+    expect(build()).toMatch(/0 of 2 visits built/);
+    writeFileSync(logo, '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"><path d="M0 0v1"/></svg>');
+    expect(build()).toMatch(/2 of 2 visits built/);
   });
 
   it("are not written when they are not wanted", () => {

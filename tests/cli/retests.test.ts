@@ -71,6 +71,28 @@ describe("waymark retests", () => {
     expect(page.length).toBeLessThan(250_000);
   });
 
+  it("makes its page in the practice's own partials, words and style", () => {
+    const copy = practice();
+    retestFile(copy, "mass", "body_mass", HOPKINS);
+    const put = (name: string, text: string) => {
+      mkdirSync(join(copy.root, "report", name, ".."), { recursive: true });
+      writeFileSync(join(copy.root, "report", name), text);
+    };
+    put("partials/head.hbs", "<header><h1>» {{head.title}}</h1></header>");
+    put("words/en.yaml", "retests:\n  title: Our own noise\nmeasures:\n  body_mass: Weight\n");
+    put("theme.css", "h1 { letter-spacing: 0.033em; }");
+    expect(copy.run("retests", "body_mass", "--html", "error.html")).toMatchObject({ code: 0 });
+    const page = readFileSync(join(copy.root, "error.html"), "utf8");
+    expect(page).toContain("<h1>» Our own noise</h1>");
+    expect(page).toMatch(/<h2[^>]*>Weight/);
+    expect(page).toMatch(/letter-spacing: 0\.033em; }\s*<\/style>/);
+    put("theme.css", "h1 {\n");
+    const broken = copy.run("retests", "body_mass", "--html", "error.html");
+    expect(broken.code).toBe(1);
+    expect(broken.err).toMatch(/report\/theme\.css:1: a { is never closed/);
+    expect(readFileSync(join(copy.root, "error.html"), "utf8")).toBe(page);
+  });
+
   it("exits 1 for a faulty file with its line, and for a measure without pairs; says why there is no error", () => {
     const copy = practice();
     retestFile(copy, "mass", "body_mass", HOPKINS);

@@ -28,6 +28,7 @@ describe("touched", () => {
     expect(reached("clients/c-002/client.yaml")).toEqual(["c-002/2026-02-01-baseline"]);
     expect(reached("lab.yaml")).toHaveLength(3);
     expect(reached("retests/vo2.csv")).toHaveLength(3);
+    expect(reached("report/partials/note.hbs")).toHaveLength(3);
   });
   it("passes over reports and what is no record", () => {
     expect(reached("README.md", "clients/c-001/2026-01-01-baseline/report.html", "clients/index.html")).toEqual([]);

@@ -104,6 +104,45 @@ describe("waymark watch", () => {
     await watched.painted(++changes);
   });
 
+  it("follows the practice's own partials, words and style; one that is broken is told with file and line", async () => {
+    const put = async (name: string, now: string) => {
+      writeFileSync(join(copy.root, "report", name), now);
+      await watched.painted(++changes);
+    };
+    for (const folder of ["report", "report/partials", "report/words"]) {
+      mkdirSync(join(copy.root, folder));
+      await watched.painted(++changes);
+    }
+    expect(await panel()).not.toMatch(/error/);
+    await put("words/en.yaml", "report:\n  methods: How we work\n");
+    expect(await body()).toContain("How we work");
+    await put("partials/cautions.hbs", '<section id="{{id}}"><h2>{{title}}</h2>» ours</section>');
+    expect(await body()).toContain("» ours");
+    await put("theme.css", "h1 { letter-spacing: 7px; }");
+    const spacing = () => inPage<string>(`getComputedStyle(document.querySelector("h1")).letterSpacing`);
+    expect(await spacing()).toBe("7px");
+    expect(await inPage("globalThis.untouched")).toBe(true);
+    for (const [name, broken, says] of [
+      [
+        "partials/cautions.hbs",
+        "<section>\n{{> cautions}}",
+        /report\/partials\/cautions\.hbs:2: .*back to where it stands/,
+      ],
+      ["words/en.yaml", "report:\n  none: x\n", /report\/words\/en\.yaml:2: there is no text report\.none/],
+      ["theme.css", "h1 { letter-spacing: 9px; }\n}", /report\/theme\.css:2: a } closes nothing/],
+    ] as const) {
+      const good = readFileSync(join(copy.root, "report", name), "utf8");
+      await put(name, broken);
+      expect(await panel()).toMatch(says);
+      expect(await panel()).toMatch(/The report above is the last one without errors\./);
+      expect(await body()).toContain("» ours");
+      expect(await spacing()).toBe("7px");
+      await put(name, good);
+      expect(await panel()).not.toMatch(/report\//);
+      expect(await body()).toContain("How we work");
+    }
+  });
+
   it("answers this machine only, reads only, and lets in no other script", async () => {
     const { port } = new URL(watched.address);
     const ask = (headers: Record<string, string>, method = "GET") =>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { OverrideFault } from "../../src/report/override-fault.js";
 import { cssFault, htmlFault } from "../../src/report/override-text.js";
-import { OverrideFault, type Overrides, withOverrides, withWords } from "../../src/report/overrides.js";
+import { type Overrides, withOverrides, withWords } from "../../src/report/overrides.js";
 import { openReporter } from "../../src/report/render.js";
 import { assets, inputOf } from "./assets.js";
 
@@ -38,7 +39,7 @@ describe("a practice's own partial", () => {
     ["note", "<p>{{note.text}}</p>\n<script>alert(1)</script>", 2, /script/],
     ["note", "<p>\n<img src='https://example.org/x.png'>{{note.text}}</p>", 2, /fetched/],
     ["note", '<p>\n<img src="../../client.yaml">{{note.text}}</p>', 2, /fetched/],
-    ["note", '<p\nonclick="x()">{{note.text}}</p>', 1, /run code/],
+    ["note", '<p\nonclick="x()">{{note.text}}</p>', 2, /run code/],
     ["note", '<p style="background:url(//example.org/a)">{{note.text}}</p>', 1, /fetched/],
     ["note", "{{#*inline 'x'}}a{{/inline}}", 1, /places text/],
   ] as const)("%s: %j is refused with its line", (name, text, line, reason) => {

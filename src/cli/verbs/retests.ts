@@ -58,7 +58,7 @@ export const verb: Verb = {
 /** The page in the practice's own dress; a fault of that is a fault of its files. */
 async function pageOf(practice: Practice, sets: readonly OwnRetests[], laboratory: Laboratory): Promise<string> {
   try {
-    return await retestPage(sets, laboratory, dressed(practice, laboratory.language ?? "en"));
+    return await retestPage(sets, laboratory, dressed(practice, laboratory.language));
   } catch (error) {
     throw asProblem(error, practice);
   }

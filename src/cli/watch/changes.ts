@@ -5,6 +5,7 @@
 import { type FSWatcher, statSync, watch } from "node:fs";
 import { join } from "node:path";
 import { list } from "../files.js";
+import { OVERRIDE_FOLDERS } from "../override-files.js";
 import { openPractice } from "../practice.js";
 
 const SETTLE_MS = 25;
@@ -31,7 +32,9 @@ const folders = (root: string): string[] => {
     "",
     "clients",
     "norms",
+    "profiles",
     "retests",
+    ...OVERRIDE_FOLDERS,
     ...clients.flatMap((c) => [
       c.path,
       ...list(root, c.path)

@@ -13,7 +13,8 @@ import { inputsOf } from "../build-client.js";
 import { clientDocument, readDocument, sourceText } from "../check-practice.js";
 import { drawDiagnostics, drawSummary } from "../draw-diagnostic.js";
 import type { Press } from "../editions.js";
-import { readFile, sha256, Unreadable } from "../files.js";
+import { type FileBytes, readFile, sha256, Unreadable } from "../files.js";
+import { overrideFiles } from "../override-files.js";
 import { filesIn, openPractice, type Practice, readIfThere } from "../practice.js";
 import { openPress } from "../press.js";
 import { openReference } from "../reference.js";
@@ -32,6 +33,8 @@ export interface Live {
 
 interface Shelf {
   readonly key: string;
+  /** Of the practice's own partials, words and style: they change a page, never a number. */
+  readonly dress: string;
   readonly lab: Document;
   readonly reference: Reference;
   readonly diagnostics: readonly Diagnostic[];
@@ -44,12 +47,17 @@ export function openLive(root: string): Live {
   const pages = new Map<string, { readonly key: string; readonly html: string }>();
 
   const shelfOf = async (practice: Practice): Promise<Shelf> => {
-    const own = [...filesIn(practice, "norms", /\.ya?ml$/), ...filesIn(practice, "retests", /\.csv$/)];
-    const key = sha256([readFile(root, "lab.yaml"), ...own].map((file) => `${file.path} ${file.sha256}`).join("\n"));
-    if (shelf?.key === key) return shelf;
-    const lab = readDocument(root, "lab.yaml");
-    const { reference, diagnostics } = await openReference(practice, lab);
-    shelf = { key, lab, reference, diagnostics, press: openPress(practice, reference, true) };
+    const own = [
+      ...["norms", "profiles"].flatMap((folder) => filesIn(practice, folder, /\.ya?ml$/)),
+      ...filesIn(practice, "retests", /\.csv$/),
+    ];
+    const key = digestOf([readFile(root, "lab.yaml"), ...own]);
+    const dress = digestOf(overrideFiles(practice));
+    if (shelf?.key === key && shelf.dress === dress) return shelf;
+    const known = shelf?.key === key ? shelf : undefined;
+    const lab = known?.lab ?? readDocument(root, "lab.yaml");
+    const { reference, diagnostics } = known ?? (await openReference(practice, lab));
+    shelf = { key, dress, lab, reference, diagnostics, press: openPress(practice, reference, true) };
     return shelf;
   };
 
@@ -76,7 +84,7 @@ export function openLive(root: string): Live {
 
   const pageOf = async (
     practice: Practice,
-    { press, diagnostics: shared }: Shelf,
+    { press, dress, diagnostics: shared }: Shelf,
     path: string,
     edition: Edition,
     key: string,
@@ -90,10 +98,11 @@ export function openLive(root: string): Live {
     };
     if (results === undefined || visit === undefined) return { html: undefined, ...told };
     const place = `${path} ${edition}`;
+    const wanted = `${key} ${dress}`;
     const known = pages.get(place);
-    if (known?.key === key) return { html: known.html, ...told };
+    if (known?.key === wanted) return { html: known.html, ...told };
     const [page] = await press.render(visit, results, earlier, sha256(writeResults(results)), [edition]);
-    if (page) pages.set(place, { key, html: page.html });
+    if (page) pages.set(place, { key: wanted, html: page.html });
     return { html: page?.html, ...told };
   };
 
@@ -108,6 +117,9 @@ export function openLive(root: string): Live {
     },
   };
 }
+
+const digestOf = (files: readonly FileBytes[]): string =>
+  sha256(files.map((file) => `${file.path} ${file.sha256}`).join("\n"));
 
 const isInput = (name: string) => !/^(\.|results\.yaml$|report.*\.(html|pdf)$)/.test(name);
 
