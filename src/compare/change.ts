@@ -10,7 +10,7 @@ import type { Change } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { roundTo } from "../kernel/rounding.js";
 import { attempt } from "./attempt.js";
-import { comparability } from "./comparable.js";
+import { type Comparability, comparability } from "./comparable.js";
 import { type Chances, chances } from "./error/chances.js";
 import { changeInterval } from "./error/change-interval.js";
 import { type ErrorModel, errorModelFor } from "./error-model.js";
@@ -18,93 +18,119 @@ import type { Known } from "./known.js";
 import { averagingNote, expectedGainNote, learningNote, referenceNote, regressionNote } from "./notes.js";
 import type { Pooled } from "./occasions.js";
 import { spoken } from "./spoken.js";
-import { errorNotKnown, type Facts, notComparable, sentence, verdictOn } from "./verdict.js";
+import {
+  errorNotKnown,
+  type Facts,
+  notComparable,
+  sentence,
+  type Verdict,
+  verdictOn,
+  type Weighed,
+} from "./verdict.js";
 import { spreadFor, type Worthwhile, worthwhileFor } from "./worthwhile.js";
 
-export function changeBetween(id: string, measure: string, before: Pooled, now: Pooled, known: Known): Change {
-  const info = measureInfo(measure) ?? { title: measure, section: "change" };
-  const change = roundTo(now.value - before.value, now.decimals);
-  const facts: Facts = {
-    measure,
-    info,
-    unit: now.unit,
-    decimals: now.decimals,
-    before: before.value,
-    now: now.value,
-    change,
-    since: before.visit.date,
-  };
-  const { differs, unchecked } = comparability(measure, before.visit, now.visit);
-  const tests = before.tests > 1 || now.tests > 1 ? { before: before.tests, now: now.tests } : undefined;
-  const base = {
-    kind: "change",
-    id,
-    measure,
-    unit: now.unit,
-    decimals: now.decimals,
-    since: before.visit.date,
-    before: before.value,
-    now: now.value,
-    change,
-    ...(tests === undefined ? {} : { tests }),
-    differs,
-    ...(unchecked.length === 0 ? {} : { unchecked }),
-    primary: known.primaryOutcomes.includes(measure),
-  } as const;
-  if (differs.length > 0) return { ...base, verdict: "not comparable", because: notComparable(facts, differs) };
+/** One change as it is judged; told in words only where a reader sees it. */
+export interface Judged {
+  readonly was: Pooled;
+  readonly is: Pooled;
+  readonly change: number;
+  readonly comparable: Comparability;
+  readonly primary: boolean;
+  readonly verdict: Verdict;
+  /** Where there is an error to weigh the change against. */
+  readonly weighed: Weighing | undefined;
+}
 
-  const model = errorModelFor(now, now.visit, known);
-  const weighed = model && attempt(() => weigh(before, now, model, known));
-  if (model === undefined || weighed === undefined)
-    return { ...base, verdict: "error not known", because: errorNotKnown(facts) };
-  // As printed: an interval that a reader sees beginning at 0.00 claims nothing.
-  const printed = (x: number) => roundTo(x, now.decimals);
-  const verdict = verdictOn({
-    ...weighed.evidence,
-    change,
-    low: printed(weighed.evidence.low),
-    high: printed(weighed.evidence.high),
-  });
-  const { typical, detectable, worthwhile } = weighed;
-  const { low, high } = weighed.evidence;
-  const notes = notesFor(before, now, weighed, model, known);
+export function judgeChange(was: Pooled, is: Pooled, known: Known): Judged {
+  const comparable = comparability(is.measure, was.visit, is.visit);
+  const stopped = comparable.differs.length > 0;
+  const weighed = stopped ? undefined : weigh(was, is, known);
   return {
-    ...base,
-    low,
-    high,
-    typicalError: typical,
-    errorFrom: model.from,
-    detectable,
-    ...(worthwhile === undefined ? {} : { worthwhile: worthwhile.value, worthwhileFrom: worthwhile.from }),
-    ...(weighed.evidence.chances === undefined ? {} : { chances: inPercent(weighed.evidence.chances) }),
-    ...(notes.length === 0 ? {} : { notes }),
-    verdict,
-    because: sentence(verdict, {
-      ...facts,
-      typical,
-      detectable,
-      low,
-      high,
-      ...(tests === undefined ? {} : { tests }),
-      ...(worthwhile === undefined ? {} : { worthwhile: worthwhile.value }),
-      ...(weighed.evidence.chances === undefined ? {} : { chances: weighed.evidence.chances }),
-    }),
+    was,
+    is,
+    change: roundTo(is.value - was.value, is.decimals),
+    comparable,
+    primary: known.primaryOutcomes.includes(is.measure),
+    verdict: stopped
+      ? "not comparable"
+      : weighed === undefined
+        ? "error not known"
+        : // As printed: an interval that a reader sees beginning at 0.00 claims nothing.
+          verdictOn(roundTo(weighed.low, is.decimals), roundTo(weighed.high, is.decimals), weighed.chances),
+    weighed,
   };
 }
 
-interface Weighing {
-  /** In the measure's unit, at the earlier value. */
-  readonly typical: number;
-  readonly detectable: number;
-  readonly worthwhile?: Worthwhile;
-  readonly evidence: { readonly low: number; readonly high: number; readonly chances?: Chances };
+/** The entry a judged change is written as. */
+export function tellChange(id: string, judged: Judged, known: Known): Change {
+  const { was, is, change, comparable, verdict, weighed } = judged;
+  const tests = was.tests > 1 || is.tests > 1 ? { before: was.tests, now: is.tests } : undefined;
+  const facts: Facts = {
+    measure: is.measure,
+    info: measureInfo(is.measure) ?? { title: is.measure, section: "change" },
+    unit: is.unit,
+    decimals: is.decimals,
+    before: was.value,
+    now: is.value,
+    change,
+    since: was.visit.date,
+  };
+  return {
+    kind: "change",
+    id,
+    measure: is.measure,
+    unit: is.unit,
+    decimals: is.decimals,
+    since: was.visit.date,
+    before: was.value,
+    now: is.value,
+    change,
+    ...(tests === undefined ? {} : { tests }),
+    differs: comparable.differs,
+    ...(comparable.unchecked.length === 0 ? {} : { unchecked: comparable.unchecked }),
+    primary: judged.primary,
+    ...(weighed === undefined ? {} : weighedKeys(was, is, weighed, known)),
+    verdict,
+    because:
+      weighed !== undefined
+        ? sentence(verdict, facts, weighed, tests)
+        : verdict === "not comparable"
+          ? notComparable(facts, comparable.differs)
+          : errorNotKnown(facts),
+  };
+}
+
+function weighedKeys(was: Pooled, is: Pooled, weighed: Weighing, known: Known): Partial<Change> {
+  const { worthwhile, chances } = weighed;
+  const notes = notesFor(was, is, weighed, known);
+  return {
+    low: weighed.low,
+    high: weighed.high,
+    typicalError: weighed.typical,
+    errorFrom: weighed.model.from,
+    detectable: weighed.detectable,
+    ...(worthwhile === undefined ? {} : { worthwhile: worthwhile.value, worthwhileFrom: worthwhile.from }),
+    ...(chances === undefined ? {} : { chances: inPercent(chances) }),
+    ...(notes.length === 0 ? {} : { notes }),
+  };
+}
+
+interface Weighing extends Weighed {
+  readonly model: ErrorModel;
+  readonly worthwhile: Worthwhile | undefined;
+}
+
+/** Undefined where no error is known, or where the error model or a logarithm does not reach. */
+function weigh(before: Pooled, now: Pooled, known: Known): Weighing | undefined {
+  const model = errorModelFor(now, now.visit, known);
+  return model && attempt(() => weighBy(model, before, now, known));
 }
 
 /** Interval and chances of a change. Throws OutOfRange where the error model or a logarithm does not reach. */
-export function weigh(
+function weighBy(
+  model: ErrorModel,
   before: Pooled,
   now: Pooled,
-  model: ErrorModel,
   known: Pick<Known, "worthwhile" | "spreads">,
 ): Weighing {
   const log = model.scale === "log";
@@ -126,24 +152,18 @@ export function weigh(
       before.tests,
       now.tests,
     );
-  const judged =
+  const sides =
     worthwhile === undefined || (log && worthwhile.value >= before.value)
       ? undefined
-      : {
-          higher: side(1, worthwhile.value).higher,
-          lower: side(-1, worthwhile.value).lower,
-        };
+      : { higher: side(1, worthwhile.value).higher, lower: side(-1, worthwhile.value).lower };
   return {
+    model,
     typical,
     detectable: Math.abs(back(change < 0 ? -half : half)),
-    ...(worthwhile === undefined ? {} : { worthwhile }),
-    evidence: {
-      low: back(interval.low),
-      high: back(interval.high),
-      ...(judged === undefined
-        ? {}
-        : { chances: { ...judged, trivial: Math.max(0, 1 - judged.higher - judged.lower) } }),
-    },
+    low: back(interval.low),
+    high: back(interval.high),
+    worthwhile,
+    chances: sides && { ...sides, trivial: Math.max(0, 1 - sides.higher - sides.lower) },
   };
 }
 
@@ -153,8 +173,9 @@ function inPercent(c: Chances): { higher: number; trivial: number; lower: number
   return { higher, trivial: Math.max(0, 100 - higher - lower), lower };
 }
 
-function notesFor(before: Pooled, now: Pooled, weighed: Weighing, model: ErrorModel, known: Known): string[] {
+function notesFor(before: Pooled, now: Pooled, weighed: Weighing, known: Known): string[] {
   const { measure, visit } = before;
+  const { model } = weighed;
   const [was, is] = [quantityOf(visit, measure), quantityOf(now.visit, measure)];
   const spread = spreadFor(measure, visit.sex, model, known.spreads ?? []);
   return [

@@ -5,16 +5,16 @@
  */
 
 import { quantityOf } from "../kernel/entries.js";
-import type { Change, Entry, Judgement, NotGiven, Section, Table } from "../kernel/measure.js";
+import type { Entry, Judgement, NotGiven, Section, Table } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { roundTo, toDecimals } from "../kernel/rounding.js";
-import { changeBetween } from "./change.js";
+import { type Judged, judgeChange, tellChange } from "./change.js";
 import { falseAlarms } from "./error/false-alarms.js";
 import { explained } from "./explained/explained.js";
 import { progress } from "./goals.js";
 import type { Known } from "./known.js";
-import { anchorOf, type Occasion, occasionsOf, type Pooled, pooled } from "./occasions.js";
+import { anchorOf, type Occasion, occasionsOf, pooled } from "./occasions.js";
 import { spokenDate } from "./spoken.js";
 import { trendOf } from "./trend.js";
 
@@ -41,63 +41,68 @@ export function compare(now: Results, earlier: readonly Results[], known: Known)
   if (baseline === undefined) return goals.filter((goal) => goal !== undefined);
 
   const previous = past.at(-1) as Occasion;
-  const pairs = measuresOf(now).map((id) => ({ id, was: pooled(baseline, id), is: pooled(current, id) }));
-  const found = pairs.filter((p): p is Both => p.was !== undefined && p.is !== undefined);
-  const changes = found.map(({ id, was, is }) => changeBetween(`change_${id}`, id, was, is, known));
-  const told = changes.filter((change) => worthTelling(change, known));
+  const changes = changesBetween(baseline, current, measuresOf(now), known);
+  const told: Judged[] = [];
+  const untold: Judged[] = [];
+  for (const change of changes) (worthTelling(change, known) ? told : untold).push(change);
   const sincePrevious =
     previous === baseline
       ? []
-      : told
-          .filter((change) => change.primary || change.low !== undefined)
-          .flatMap((change) => since(change.measure, previous, current, known));
-  const trends = told.map((change) => trendOf(change.measure, occasions.slice(0, past.length + 1), baseline, known));
+      : changesBetween(
+          previous,
+          current,
+          told.filter((change) => change.primary || change.weighed !== undefined).map(({ is }) => is.measure),
+          known,
+        );
+  const course = [...past, current];
+  const trends = told.map(({ is }) => trendOf(is.measure, course, baseline, known));
   return [
-    ...told,
-    ...missing(known.primaryOutcomes, found, anchorOf(baseline)),
-    ...sincePrevious,
+    ...told.map((change) => tellChange(`change_${change.is.measure}`, change, known)),
+    ...missing(known.primaryOutcomes, changes, anchorOf(baseline)),
+    ...sincePrevious.map((change) => tellChange(idSince(change), change, known)),
     ...alarms(told),
     ...explained(baseline, current),
-    ...others(changes.filter((change) => !told.includes(change))),
+    ...others(untold),
     ...[...trends, ...goals].filter((entry) => entry !== undefined),
   ];
-}
-
-interface Both {
-  readonly id: string;
-  readonly was: Pooled;
-  readonly is: Pooled;
 }
 
 const before = (visit: Results, now: Results) =>
   visit.date < now.date || (visit.date === now.date && (visit.label ?? "") < (now.label ?? ""));
 
 const measuresOf = (results: Results): readonly string[] =>
-  results.entries.flatMap((entry) => {
-    const info = measureInfo(entry.id);
-    const compared = entry.kind === "quantity" && info && !NOT_COMPARED.includes(info.section);
-    return compared && !NOT_COMPARED_IDS.test(entry.id) ? [entry.id] : [];
+  results.entries.filter((entry) => entry.kind === "quantity" && isCompared(entry.id)).map((entry) => entry.id);
+
+const asked = new Map<string, boolean>();
+/** Whether a measure is compared at all; found once, because every visit asks. */
+function isCompared(id: string): boolean {
+  const info = measureInfo(id);
+  if (info === undefined) return false;
+  const known = asked.get(id) ?? (!NOT_COMPARED.includes(info.section) && !NOT_COMPARED_IDS.test(id));
+  asked.set(id, known);
+  return known;
+}
+
+/** The measures that both occasions hold, judged. */
+function changesBetween(before: Occasion, now: Occasion, measures: readonly string[], known: Known): Judged[] {
+  return measures.flatMap((measure) => {
+    const [was, is] = [pooled(before, measure), pooled(now, measure)];
+    return was && is ? [judgeChange(was, is, known)] : [];
   });
+}
 
 /** A change with a verdict, or one the client or the goal asks about; the rest goes into one table. */
-function worthTelling(change: Change, known: Known): boolean {
-  if (change.verdict !== "error not known" && change.verdict !== "not comparable") return true;
-  const info = measureInfo(change.measure);
-  return (
-    change.primary || info?.plain !== undefined || known.targets.some((target) => target.measure === change.measure)
-  );
+function worthTelling({ is, primary, weighed }: Judged, known: Known): boolean {
+  if (weighed !== undefined || primary) return true;
+  return measureInfo(is.measure)?.plain !== undefined || known.targets.some((target) => target.measure === is.measure);
 }
 
-function since(measure: string, previous: Occasion, current: Occasion, known: Known): Change[] {
-  const [was, is] = [pooled(previous, measure), pooled(current, measure)];
-  if (!was || !is) return [];
-  return [changeBetween(`change_${measure}_since_${was.visit.date.replaceAll("-", "_")}`, measure, was, is, known)];
-}
+const idSince = ({ was }: Judged): string => `change_${was.measure}_since_${was.visit.date.replaceAll("-", "_")}`;
 
 /** Primary outcomes that one of the two visits lacks: declared beforehand, so their absence is said. */
-const missing = (primary: readonly string[], found: readonly Both[], baseline: Results): NotGiven[] =>
+const missing = (primary: readonly string[], found: readonly Judged[], baseline: Results): NotGiven[] =>
   primary
-    .filter((id) => !found.some((pair) => pair.id === id))
+    .filter((id) => !found.some(({ is }) => is.measure === id))
     .map((id) => ({
       kind: "not given",
       id: `change_${id}`,
@@ -106,8 +111,8 @@ const missing = (primary: readonly string[], found: readonly Both[], baseline: R
       }`,
     }));
 
-function alarms(changes: readonly Change[]): Judgement[] {
-  const rest = changes.filter((change) => !change.primary && change.low !== undefined).length;
+function alarms(changes: readonly Judged[]): Judgement[] {
+  const rest = changes.filter((change) => !change.primary && change.weighed !== undefined).length;
   if (rest === 0) return [];
   const primary = changes.some((change) => change.primary);
   const { atLeastOne, expected } = falseAlarms(rest);
@@ -126,7 +131,7 @@ function alarms(changes: readonly Change[]): Judgement[] {
 }
 
 /** Numbers of the changes that have no verdict and nobody asked about: shown, not judged. */
-const others = (changes: readonly Change[]): Table[] =>
+const others = (changes: readonly Judged[]): Table[] =>
   changes.length === 0
     ? []
     : [
@@ -142,16 +147,16 @@ const others = (changes: readonly Change[]): Table[] =>
             { key: "verdict", title: "Verdict" },
             { key: "differs", title: "What differs" },
           ],
-          rows: changes.map((c) => [
-            measureInfo(c.measure)?.title ?? c.measure,
-            toDecimals(c.before, c.decimals),
-            toDecimals(c.now, c.decimals),
-            toDecimals(c.change, c.decimals),
-            c.unit,
-            c.verdict,
-            c.differs.join("; "),
+          rows: changes.map(({ was, is, change, verdict, comparable }) => [
+            measureInfo(is.measure)?.title ?? is.measure,
+            toDecimals(was.value, is.decimals),
+            toDecimals(is.value, is.decimals),
+            toDecimals(change, is.decimals),
+            is.unit,
+            verdict,
+            comparable.differs.join("; "),
           ]),
-          origin: { kind: "key", key: `results of ${changes[0]?.since} and of this visit` },
+          origin: { kind: "key", key: `results of ${changes[0]?.was.visit.date} and of this visit` },
           note: "Shown without a verdict: the error of these measures is not known here, or the two visits differ.",
         },
       ];

@@ -19,8 +19,8 @@ const PEAK = /peak/;
 export const dependsOnEffort = (id: string, section: string): boolean =>
   PEAK.test(id) && (section === "incremental" || section === "thresholds");
 
-/** `id` is the measure in question: peak heart rate does not vouch for itself. */
-export function effortOf(id: string, before: Results, now: Results): Comparability {
+/** `byRate` is whether peak heart rate may vouch for the measure in question. */
+export function effortOf(byRate: boolean, before: Results, now: Results): Comparability {
   const differs = [before, now].flatMap((visit) => {
     const stop = visit.conditions.stop;
     return stop?.startsWith("before the limit")
@@ -29,7 +29,7 @@ export function effortOf(id: string, before: Results, now: Results): Comparabili
   });
   const rates = [before, now].map((visit) => quantityOf(visit, "heart_rate_peak")?.value);
   const [was, is] = rates;
-  const rateKnown = !id.startsWith("heart_rate") && was !== undefined && is !== undefined;
+  const rateKnown = byRate && was !== undefined && is !== undefined;
   const rateAlike = rateKnown && Math.abs(is - was) <= HEART_RATE_APART;
   if (rateKnown && !rateAlike)
     differs.push(`effort by peak heart rate (${toDecimals(was, 0)}, now ${toDecimals(is, 0)} beats/min)`);

@@ -56,20 +56,25 @@ const growsWithValue = (unit: string, id: string) =>
  * A value per kilogram varies as the uptake it is made of: the laboratory's retests of the one, as a percentage, serve for
  * the other where it has none. Body mass adds little (some tenths of a percent beside several), and nothing is published for it.
  */
-const SAME_TEST: Readonly<Record<string, string>> = {
-  vo2_peak_per_mass: "vo2_peak",
-  vt1_vo2_per_mass: "vt1_vo2",
-  vt2_vo2_per_mass: "vt2_vo2",
-};
+const SAME_TEST: ReadonlyMap<string, string> = new Map([
+  ["vo2_peak_per_mass", "vo2_peak"],
+  ["vt1_vo2_per_mass", "vt1_vo2"],
+  ["vt2_vo2_per_mass", "vt2_vo2"],
+]);
 
-const ownSet = (
-  id: string,
+/** The largest set of a measure that agrees with the visit; the first of equals. */
+function ownSet(
+  id: string | undefined,
   visit: Pick<Results, "conditions">,
   known: Pick<Known, "laboratoryRetests">,
-): RetestSet | undefined =>
-  known.laboratoryRetests
-    .filter((set) => set.measure === id && set.pairs.length >= FEWEST_PAIRS && agrees(set, visit.conditions))
-    .sort((a, b) => b.pairs.length - a.pairs.length)[0];
+): RetestSet | undefined {
+  let best: RetestSet | undefined;
+  for (const set of known.laboratoryRetests) {
+    if (set.measure !== id || set.pairs.length < FEWEST_PAIRS || !agrees(set, visit.conditions)) continue;
+    if (best === undefined || set.pairs.length > best.pairs.length) best = set;
+  }
+  return best;
+}
 
 /** What a measure is to its error: id, unit, and the error that was recorded with the value. */
 export interface Measured {
@@ -84,8 +89,8 @@ export function errorModelFor(
   known: Pick<Known, "laboratoryRetests" | "publishedErrors">,
 ): ErrorModel | undefined {
   const id = measured.measure;
-  const own = ownSet(id, visit, known) ?? ownSet(SAME_TEST[id] ?? "", visit, known);
-  const fromOwn = own && attempt(() => laboratoryError(own, measured));
+  const own = ownSet(id, visit, known) ?? ownSet(SAME_TEST.get(id), visit, known);
+  const fromOwn = own && fromSet(own, measured);
   if (own && fromOwn && own.pairs.length >= ENOUGH_PAIRS) return fromOwn;
   return precisionStudy(measured.error) ?? publishedError(id, visit, known.publishedErrors) ?? fromOwn;
 }
@@ -105,6 +110,21 @@ const agrees = (set: RetestSet, conditions: Results["conditions"]): boolean =>
   Object.entries(set.conditions ?? {}).every(
     ([name, word]) => conditions[name] === undefined || conditions[name] === word,
   );
+
+/** Found before, by set, measure and unit: the pairs are the same for every visit. */
+const models = new WeakMap<RetestSet, Map<string, ErrorModel | undefined>>();
+
+function fromSet(set: RetestSet, measured: Measured): ErrorModel | undefined {
+  const ofSet = models.get(set) ?? new Map<string, ErrorModel | undefined>();
+  models.set(set, ofSet);
+  const key = `${measured.measure} ${measured.unit}`;
+  if (!ofSet.has(key))
+    ofSet.set(
+      key,
+      attempt(() => laboratoryError(set, measured)),
+    );
+  return ofSet.get(key);
+}
 
 function laboratoryError(set: RetestSet, measured: Measured): ErrorModel {
   const other = set.measure !== measured.measure;

@@ -5,7 +5,7 @@
 
 import { quantityOf } from "../kernel/entries.js";
 import type { MeasurementError } from "../kernel/measure.js";
-import { catalogue } from "../kernel/measures.js";
+import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { roundTo } from "../kernel/rounding.js";
 import { comparability } from "./comparable.js";
@@ -18,7 +18,7 @@ const MS_PER_DAY = 86_400_000;
 
 /** Whole days from one ISO date to another; negative when the second is earlier. */
 export const daysBetween = (from: string, to: string): number =>
-  Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / MS_PER_DAY);
+  Math.round((Date.parse(to) - Date.parse(from)) / MS_PER_DAY);
 
 /** Groups visits of one client by date: within seven days of the first, and of one purpose or a reliability visit. */
 export function occasionsOf(visits: readonly Results[]): readonly Occasion[] {
@@ -40,6 +40,7 @@ const belongs = (first: Results, visit: Results) =>
 
 /** The occasion's own visit: the last one that is not a mere repeat. */
 export function anchorOf(occasion: Occasion): Results {
+  if (occasion.length === 1) return occasion[0] as Results;
   const own = occasion.filter((visit) => visit.purpose !== "reliability");
   return (own.at(-1) ?? occasion.at(-1)) as Results;
 }
@@ -58,17 +59,17 @@ export interface Pooled {
 
 /** The mean of a measure over the comparable visits of an occasion, rounded as printed; undefined where none holds it. */
 export function pooled(occasion: Occasion, id: string): Pooled | undefined {
-  const holding = occasion.filter((visit) => quantityOf(visit, id) !== undefined);
-  const visit = holding.includes(anchorOf(occasion)) ? anchorOf(occasion) : holding.at(-1);
+  const anchor = anchorOf(occasion);
+  const holding = occasion.length === 1 ? occasion : occasion.filter((one) => quantityOf(one, id) !== undefined);
+  const visit = holding.includes(anchor) ? anchor : holding.at(-1);
   const entry = visit && quantityOf(visit, id);
   if (!visit || !entry) return undefined;
   const alike = holding.filter((other) => other === visit || comparability(id, other, visit).differs.length === 0);
-  const values = alike.map((other) => quantityOf(other, id)?.value as number);
-  const decimals = catalogue[id as keyof typeof catalogue]?.decimals ?? entry.decimals;
-  const value = roundTo(values.reduce((sum, x) => sum + x, 0) / values.length, decimals);
+  const values = alike.map((other) => (other === visit ? entry : quantityOf(other, id))?.value as number);
+  const decimals = measureInfo(id)?.decimals ?? entry.decimals;
   return {
     measure: id,
-    value,
+    value: roundTo(values.reduce((sum, x) => sum + x, 0) / values.length, decimals),
     unit: entry.unit,
     decimals,
     tests: values.length,

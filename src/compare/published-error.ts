@@ -9,32 +9,36 @@ export function publishedError(
   visit: Pick<Results, "sex" | "ageYears" | "conditions">,
   tables: readonly TypicalErrorTable[],
 ): ErrorModel | undefined {
-  const best = coveringRows(visit, tables)
-    .filter(({ row }) => row.measures.includes(measure))
-    .sort((a, b) => degrees(b.row) - degrees(a.row))[0];
-  return best && modelOf(best.table, best.row);
+  return modelsFor(visit, tables).get(measure);
 }
 
-interface Covering {
-  readonly table: TypicalErrorTable;
-  readonly row: TypicalErrorRow;
-}
-/** Rows that cover a visit, found once: every measure of the visit asks. */
-const known = new WeakMap<object, WeakMap<readonly TypicalErrorTable[], readonly Covering[]>>();
+type Models = ReadonlyMap<string, ErrorModel>;
+/** The models that cover a visit by measure, found once: every measure of the visit asks. */
+const known = new WeakMap<object, WeakMap<readonly TypicalErrorTable[], Models>>();
 
-function coveringRows(
+function modelsFor(
   visit: Pick<Results, "sex" | "ageYears" | "conditions">,
   tables: readonly TypicalErrorTable[],
-): readonly Covering[] {
-  const ofVisit = known.get(visit) ?? new WeakMap<readonly TypicalErrorTable[], readonly Covering[]>();
+): Models {
+  const ofVisit = known.get(visit) ?? new WeakMap<readonly TypicalErrorTable[], Models>();
   known.set(visit, ofVisit);
-  const rows =
-    ofVisit.get(tables) ??
-    tables
-      .filter((table) => covers(table.applies, visit))
-      .flatMap((table) => table.rows.filter((row) => covers(row.applies ?? {}, visit)).map((row) => ({ table, row })));
-  ofVisit.set(tables, rows);
-  return rows;
+  const models = ofVisit.get(tables) ?? bestOf(visit, tables);
+  ofVisit.set(tables, models);
+  return models;
+}
+
+/** For each measure the covering row with most degrees of freedom, the first of equals. */
+function bestOf(visit: Pick<Results, "sex" | "ageYears" | "conditions">, tables: readonly TypicalErrorTable[]): Models {
+  const best = new Map<string, ErrorModel>();
+  for (const table of tables.filter(({ applies }) => covers(applies, visit)))
+    for (const row of table.rows.filter(({ applies }) => covers(applies ?? {}, visit))) {
+      const model = modelOf(table, row);
+      for (const measure of row.measures) {
+        const held = best.get(measure);
+        if (held === undefined || model.df > held.df) best.set(measure, model);
+      }
+    }
+  return best;
 }
 
 const degrees = (row: TypicalErrorRow): number => (row.df === "known" ? Number.POSITIVE_INFINITY : row.df);

@@ -23,17 +23,10 @@ export type Verdict = (typeof VERDICTS)[number];
 /** Verdicts that claim a change. */
 export const isClaim = (verdict: string): boolean => verdict.endsWith("beyond error");
 
-export interface Evidence {
-  readonly change: number;
-  readonly low: number;
-  readonly high: number;
-  readonly worthwhile?: number;
-  readonly chances?: Chances;
-}
-
 const MOSTLY = 0.75; // "likely" in the usual scale of chances (Hopkins, from memory)
 
-export function verdictOn({ low, high, chances }: Evidence): Verdict {
+/** From the 95 % interval of a change and, where a worthwhile change is known, its chances. */
+export function verdictOn(low: number, high: number, chances: Chances | undefined): Verdict {
   if (low > 0) return "higher, beyond error";
   if (high < 0) return "lower, beyond error";
   if (chances === undefined || chances.trivial >= MOSTLY) return "no clear change";
@@ -73,38 +66,42 @@ export const notComparable = (facts: Facts, differs: readonly string[]): string 
 export const errorNotKnown = (facts: Facts): string =>
   `${course(facts)} How much this measure varies between tests is not known here, so no verdict is given.`;
 
-export interface Weighed extends Facts {
+/** What weighing a change against its error found, in the measure's unit. */
+export interface Weighed {
+  /** At the earlier value. */
   readonly typical: number;
   readonly detectable: number;
+  /** 95 % interval of the change. */
   readonly low: number;
   readonly high: number;
-  readonly tests?: { readonly before: number; readonly now: number };
-  readonly worthwhile?: number;
-  readonly chances?: Chances;
+  readonly worthwhile: { readonly value: number } | undefined;
+  readonly chances: Chances | undefined;
 }
+/** Tests averaged on each side, where either is more than one. */
+type Tests = { readonly before: number; readonly now: number } | undefined;
 
-export function sentence(verdict: Verdict, facts: Weighed): string {
+export function sentence(verdict: Verdict, facts: Facts, weighed: Weighed, tests: Tests): string {
+  const { chances, worthwhile } = weighed;
   const better = facts.info.better;
   const up = facts.change > 0;
   const wanted =
     better === undefined ? "" : (better === "higher") === up ? ", the direction wanted" : ", not the direction wanted";
-  const typical = finer(facts.typical, facts);
+  const typical = finer(weighed.typical, facts);
   const parts = [
     course(facts),
-    `A single test varies by about ${typical} when nothing has changed${averaged(facts)}; a change of less than ${apart(facts.detectable, facts.decimals, facts)} could be chance alone.`,
-    `The true change lies, with 95 % confidence, between ${signed(facts.low, facts)} and ${signed(facts.high, facts)}.`,
+    `A single test varies by about ${typical} when nothing has changed${averaged(tests)}; a change of less than ${apart(weighed.detectable, facts.decimals, facts)} could be chance alone.`,
+    `The true change lies, with 95 % confidence, between ${signed(weighed.low, facts)} and ${signed(weighed.high, facts)}.`,
   ];
   if (verdict === "higher, beyond error") parts.push(`It has risen by more than error explains${wanted}.`);
   if (verdict === "lower, beyond error") parts.push(`It has fallen by more than error explains${wanted}.`);
   if (verdict === "no clear change")
-    parts.push(facts.chances ? "Any change is probably too small to matter." : "No clear change is seen.");
-  if (facts.worthwhile !== undefined && facts.chances)
-    parts.push(chanceSentence(facts.worthwhile, facts.chances, facts));
-  if (verdict === "cannot tell") parts.push(leaning(facts.chances));
+    parts.push(chances ? "Any change is probably too small to matter." : "No clear change is seen.");
+  if (worthwhile && chances) parts.push(chanceSentence(worthwhile.value, chances, facts));
+  if (verdict === "cannot tell") parts.push(leaning(chances));
   return parts.join(" ");
 }
 
-const averaged = ({ tests }: Weighed): string =>
+const averaged = (tests: Tests): string =>
   tests === undefined ? "" : ` (averaged here: ${tests.before} before, ${tests.now} now)`;
 
 function chanceSentence(worthwhile: number, chances: Chances, facts: Facts): string {
