@@ -7,11 +7,11 @@
  */
 import type { Figure, Spec } from "../kernel/figure.js";
 import { type Cloud, cloudsOf } from "./clouds.js";
+import { type KeptView, refill, type View } from "./kept-view.js";
 import { type Compiled, type Config, openStructures, structureKey } from "./structures.js";
 import { type Drawn, type Mark, svgText } from "./svg-text.js";
 
 type Vega = typeof import("vega");
-type View = InstanceType<Vega["View"]>;
 
 export interface Theme {
   readonly config: Config;
@@ -35,12 +35,12 @@ export interface SvgDrawer {
 const KEPT = 80;
 
 export function openSvgDrawer(theme: Theme): SvgDrawer {
-  const views = new Map<string, View>();
+  const views = new Map<string, KeptView>();
   const dataflowOf = openStructures(theme.config, theme.compiled);
   let engine: Promise<Vega> | undefined;
   let queue: Promise<unknown> = Promise.resolve();
 
-  const viewOf = async (spec: Spec, { decimal, thousands }: NumberMarks): Promise<View> => {
+  const viewOf = async (vega: Vega, spec: Spec, { decimal, thousands }: NumberMarks): Promise<KeptView> => {
     const structure = structureKey(spec);
     const key = `${decimal} ${thousands} ${structure}`;
     const known = views.get(key);
@@ -49,33 +49,33 @@ export function openSvgDrawer(theme: Theme): SvgDrawer {
       views.set(key, known);
       return known;
     }
-    engine ??= load(theme);
-    const vega = await engine;
     const view = new vega.View((await dataflowOf(structure, spec)) as never, {
       renderer: "none",
       logger: vega.logger(vega.None),
       // Its types ask for formatters; Vega makes them from this.
       locale: { number: { decimal, thousands, grouping: [3], currency: ["", ""] } } as never,
     });
-    views.set(key, view);
+    const kept = { view, held: new Map() };
+    views.set(key, kept);
     const oldest = views.keys().next().value;
     if (views.size > KEPT && oldest !== undefined) {
-      views.get(oldest)?.finalize();
+      views.get(oldest)?.view.finalize();
       views.delete(oldest);
     }
-    return view;
+    return kept;
   };
   const drawNow = async (figure: Figure, marks: NumberMarks): Promise<string> => {
-    const view = await viewOf(figure.spec, marks);
+    engine ??= load(theme);
+    const vega = await engine;
+    const kept = await viewOf(vega, figure.spec, marks);
+    const { view } = kept;
     const clouds = cloudsOf(figure);
     const drawn = new Map<unknown, Cloud>();
     for (const [name, value] of Object.entries(figure.values)) view.signal(name, value);
-    for (const [name, all] of Object.entries(figure.data)) {
+    for (const [name, rows] of Object.entries(figure.data)) {
       const cloud = clouds.get(name);
-      // Copies, for Vega numbers the rows it is given.
-      const rows = (cloud?.outermost ?? all).map((row) => ({ ...row }));
-      if (cloud) drawn.set(rows[0], cloud);
-      view.data(name, rows);
+      const [first] = refill(vega, kept, name, cloud?.outermost ?? rows);
+      if (cloud) drawn.set(first, cloud);
     }
     await view.runAsync();
     return svgText(sceneOf(view), figure, drawn);

@@ -35,6 +35,23 @@ describe("drawings", () => {
     const together = await Promise.all(figures.map((figure) => drawer.draw(figure, MARKS)));
     expect(together).toEqual(figures.map((figure) => first.get(figure.name)));
   });
+  it("are the same after fewer rows, none, and more", async () => {
+    const first = await draw(figures);
+    const drawer = openSvgDrawer(assets.theme);
+    const cut = (figure: Figure, share: number): Figure => ({
+      ...figure,
+      data: Object.fromEntries(
+        Object.entries(figure.data).map(([name, rows]) => [name, rows.slice(0, Math.floor(rows.length * share))]),
+      ),
+    });
+    for (const figure of figures) {
+      const parts: string[] = [];
+      for (const share of [0.5, 1, 0, 1]) parts.push(await drawer.draw(cut(figure, share), MARKS));
+      expect(parts[1] === first.get(figure.name), figure.name).toBe(true);
+      expect(parts[3] === first.get(figure.name), figure.name).toBe(true);
+      expect(parts[0] === parts[1], figure.name).toBe(false);
+    }
+  });
   it("draw as many points as they were given, those less than a pixel apart as one", async () => {
     const svgs = await draw(figures);
     const data = figures.find((one) => one.name === "ventilation")?.data ?? {};
