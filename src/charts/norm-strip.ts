@@ -53,7 +53,7 @@ const STRUCTURE = structured({ width: 270, height: 46, padding: { left: 6, right
 ]);
 
 function strip(entry: Quantity, { kind, lower, norm, curve }: NormPlace, speech: Speech): Figure {
-  const group = norm.group ?? norm.table;
+  const group = speech.told(norm.group ?? norm.table);
   const middle = curve.find((point) => point.percentile === 50);
   const median = middle === undefined ? undefined : withUnit(speech, { ...entry, value: middle.value });
   const { low, high, typical } = entry.error ?? {};

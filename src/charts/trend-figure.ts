@@ -46,7 +46,7 @@ export function trendFigure(input: TrendFigureInput): Figure {
     speech.say(point.differs === "" ? "charts.trend.value" : "charts.trend.value_changed", {
       date: speech.shortDate(point.date),
       value: text(point.value),
-      differs: point.differs,
+      differs: speech.told(point.differs),
     }),
   );
   const dates = { scale: { padding: 8 } };

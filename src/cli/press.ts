@@ -22,6 +22,7 @@ import { LARGEST_FILE, readFile, Unreadable } from "./files.js";
 import { PROGRAM } from "./freshness.js";
 import type { Practice } from "./practice.js";
 import { asProblem, overridesOf } from "./report-overrides.js";
+import { sentencesOf } from "./sentences.js";
 
 const TEMPLATES = join(PROGRAM, "templates");
 /** Made by `npm run build`. */
@@ -92,10 +93,15 @@ const words = new Map<string, WordTree>();
 export function wordsOf(language: string): WordTree {
   const known = words.get(language);
   if (known !== undefined) return known;
-  const text = readFileSync(join(TEMPLATES, "words", `${language}.yaml`), "utf8");
-  const read = (plainYaml(text) ?? parse(text)) as WordTree;
+  const read = wordsIn(join(TEMPLATES, "words"), language);
   words.set(language, read);
   return read;
+}
+export function wordsIn(folder: string, language: string): WordTree {
+  const text = readFileSync(join(folder, `${language}.yaml`), "utf8");
+  const own = (plainYaml(text) ?? parse(text)) as WordTree;
+  const sentences = sentencesOf(folder, language);
+  return sentences === undefined ? own : { ...own, sentences };
 }
 
 const factsOf = (html: string, visit: Visit, results: Results, digest: string, language: string): PdfFacts => ({

@@ -68,9 +68,11 @@ type OwnCorrelation = Limits & { readonly value: number };
 export function retestOrigin({ set }: OwnRetests, speech: Speech): string {
   return [
     set.file === undefined
-      ? speech.say("retests.from_visits", { from: set.from })
-      : speech.say("retests.from_file", { file: set.file, from: set.from }),
-    ...(set.daysBetween === undefined ? [] : [speech.say("retests.days", { days: set.daysBetween })]),
-    ...(set.conditions?.mode === undefined ? [] : [speech.say("retests.mode", { mode: set.conditions.mode })]),
+      ? speech.say("retests.from_visits", { from: speech.told(set.from) })
+      : speech.say("retests.from_file", { file: set.file, from: speech.told(set.from) }),
+    ...(set.daysBetween === undefined ? [] : [speech.say("retests.days", { days: speech.told(set.daysBetween) })]),
+    ...(set.conditions?.mode === undefined
+      ? []
+      : [speech.say("retests.mode", { mode: speech.told(set.conditions.mode) })]),
   ].join("; ");
 }

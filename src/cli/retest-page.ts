@@ -4,6 +4,7 @@ import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { WordTree } from "../kernel/speech.js";
 import { openPages } from "../report/pages.js";
 import type { ReportAssets } from "../report/render.js";
+import { told } from "../report/view/context.js";
 import type { OwnRetests } from "./own-retests.js";
 import { retestFacts, retestOrigin } from "./retest-facts.js";
 
@@ -52,7 +53,12 @@ export async function retestPage(
       figure: figure ?? {},
       facts: retestFacts(own, speech),
       flagsTitle: speech.say("retests.flags"),
-      flags: flagsOf(own, (because) => speech.say("retests.cannot", { because }), speech.say("retests.no_flags")),
+      flags: flagsOf(
+        own,
+        (because) => speech.say("retests.cannot", { because }),
+        speech.say("retests.no_flags"),
+        (text) => told({ speech }, text),
+      ),
       pairs: {
         id: `table-${id}`,
         caption: speech.say("retests.pairs_of", { measure: heading }),
@@ -87,7 +93,12 @@ export async function retestPage(
 }
 
 /** What a reader should look at; never empty. */
-export function flagsOf(own: OwnRetests, cannot: (because: string) => string, none: string): readonly string[] {
-  if (own.report === undefined) return [cannot(own.because ?? "")];
-  return own.report.remarks.length === 0 ? [none] : own.report.remarks;
+export function flagsOf(
+  own: OwnRetests,
+  cannot: (because: string) => string,
+  none: string,
+  told = (text: string) => text,
+): readonly string[] {
+  if (own.report === undefined) return [cannot(told(own.because ?? ""))];
+  return own.report.remarks.length === 0 ? [none] : own.report.remarks.map(told);
 }

@@ -3,6 +3,7 @@
  * this is the one place that fills it in, so that charts and report say the same thing the same way.
  */
 import { toDecimals } from "./rounding.js";
+import { type Sentences, type Teller, tellerOf } from "./told.js";
 
 /** A words file after reading: nested groups of texts. */
 export type WordTree = { readonly [key: string]: string | WordTree };
@@ -25,6 +26,8 @@ export interface Speech {
   shortDate(iso: string): string;
   /** Items joined as the language joins them: "a, b and c". */
   list(items: readonly string[]): string;
+  /** A sentence of the results file in the language; what it has no sentence for stays English and is given to `mark`. */
+  told: Teller;
 }
 
 export class WordingError extends Error {
@@ -95,7 +98,7 @@ function openSpeech(words: WordTree): Speech {
     const name = names[Number(month) - 1];
     return name === undefined ? iso : say(path, { day: String(Number(day)), month: name, year });
   };
-  return {
+  const speech: Speech = {
     language: say("language.tag"),
     say,
     find,
@@ -110,5 +113,17 @@ function openSpeech(words: WordTree): Speech {
       items.length < 2
         ? items.join("")
         : say("language.list_last", { first: items.slice(0, -1).join(", "), last: items[items.length - 1] as string }),
+    told: (text, mark) => (typeof words.sentences === "object" ? tellerFor(words, speech)(text, mark) : text),
   };
+  return speech;
+}
+
+/** Made when a text is first told, and kept as long as the words are. */
+const tellers = new WeakMap<WordTree, Teller>();
+function tellerFor(words: WordTree, speech: Speech): Teller {
+  const known =
+    tellers.get(words) ??
+    tellerOf(words.sentences as Sentences, { ...speech, decimalSign: speech.say("language.decimal_sign") });
+  tellers.set(words, known);
+  return known;
 }

@@ -82,4 +82,13 @@ export function withWords(ours: WordTree, file: OverrideFile | undefined): WordT
 }
 
 /** Groups of names that may grow: a practice may name what our words leave to the catalogue. */
-const OPEN: ReadonlySet<string> = new Set(["measures", "plain", "columns", "conditions", "choices", "rules", "units"]);
+const OPEN: ReadonlySet<string> = new Set([
+  "measures",
+  "plain",
+  "columns",
+  "conditions",
+  "choices",
+  "rules",
+  "units",
+  "sentences",
+]);

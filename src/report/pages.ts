@@ -5,6 +5,7 @@
 import type { Figure } from "../kernel/figure.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import { type Speech, speechOf, type WordTree } from "../kernel/speech.js";
+import { withEnglishMarked } from "./english.js";
 import { cssText, fontFaces, type ReportAssets } from "./render.js";
 import { openSvgDrawer } from "./svg.js";
 import { compileTemplates } from "./templates.js";
@@ -77,7 +78,8 @@ export function openPages(
         words,
         head,
       };
-      return template({ ...view, ...shared, edition: page });
+      const html = template({ ...view, ...shared, edition: page });
+      return speech.language === "en" ? html : withEnglishMarked(html);
     },
   };
 }

@@ -7,6 +7,7 @@ import type { Results } from "../kernel/results.js";
 import type { Rule } from "../kernel/rule.js";
 import { speechOf, type WordTree } from "../kernel/speech.js";
 import { printable } from "./characters.js";
+import { withEnglishMarked } from "./english.js";
 import { remembering } from "./remembered-figures.js";
 import { openSvgDrawer, type SvgDrawer, type Theme } from "./svg.js";
 import { compileTemplates, type Page, type TemplateSet } from "./templates.js";
@@ -130,7 +131,8 @@ async function render(
         : referral(context, shared);
   const page = pages[PAGES[input.edition]];
   if (page === undefined) throw new Error(`no template ${PAGES[input.edition]}`);
-  return printable(page(view), assets.theme);
+  const html = page(view);
+  return printable(speech.language === "en" ? html : withEnglishMarked(html), assets.theme);
 }
 
 /** Where the numbers behind a figure stand: its table in the results, the table of changes, or its own among the data. */

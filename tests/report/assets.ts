@@ -1,7 +1,7 @@
 /** The templates folder as the program reads it, and a report of the fixture in one call. */
 import { readdirSync, readFileSync } from "node:fs";
-import { parse } from "yaml";
 import { drawCharts } from "../../src/charts/charts.js";
+import { wordsIn } from "../../src/cli/press.js";
 import { formulas } from "../../src/formulas.generated.js";
 import type { Figure } from "../../src/kernel/figure.js";
 import type { Results } from "../../src/kernel/results.js";
@@ -32,7 +32,7 @@ export const assets: ReportAssets = {
   ),
 };
 
-export const wordsOf = (language: string): WordTree => parse(readFileSync(`templates/words/${language}.yaml`, "utf8"));
+export const wordsOf = (language: string): WordTree => wordsIn("templates/words", language);
 
 export const EDITIONS: readonly Edition[] = ["practitioner", "client", "referral"];
 export const DIGEST = "2d711642b726b04401627ca9fbac32f5c8530fb1903cc4db02258717921a4881";

@@ -1,6 +1,7 @@
 /** A client's page: what needs a person, primary outcomes and their course, goals, visits with their reports. */
 import type { Speech } from "../../kernel/speech.js";
 import type { Pages } from "../pages.js";
+import { told } from "../view/context.js";
 import type { FigureView, TableView } from "../view/types.js";
 import { type Course, courseOf, knownError } from "./course.js";
 import { dueAfter } from "./due.js";
@@ -103,7 +104,7 @@ function courseTable(speech: Speech, visits: readonly VisitSummary[], courses: r
     ...courses.map(({ measure }) => {
       const at = visit.outcomes.find((outcome) => outcome.measure === measure);
       if (at === undefined) return speech.say("report.absent");
-      const mark = at.differs === undefined ? "" : ` (${at.differs})`;
+      const mark = at.differs === undefined ? "" : ` (${told({ speech }, at.differs)})`;
       return `${valueText(speech, at, at.value)}${mark}`;
     }),
   ]);
@@ -112,7 +113,12 @@ function courseTable(speech: Speech, visits: readonly VisitSummary[], courses: r
     const from = knownError(course)?.errorFrom;
     return from === undefined
       ? []
-      : [speech.say("overview.error_from", { measure: measureName(speech, measure), from: from.replace(/\.$/, "") })];
+      : [
+          speech.say("overview.error_from", {
+            measure: measureName(speech, measure),
+            from: told({ speech }, from.replace(/\.$/, "")),
+          }),
+        ];
   });
   const caption = speech.say("overview.course");
   const note = errors.map((text) => `${text}.`).join(" ");
@@ -124,7 +130,7 @@ function goalTable(speech: Speech, last: VisitSummary) {
   const rows = last.goals.map(({ measure, verdict, because }) => [
     measureName(speech, measure),
     verdictWord(speech, verdict),
-    because,
+    told({ speech }, because),
   ]);
   return stacked(columns, rows);
 }

@@ -3,6 +3,7 @@
 import { measureInfo } from "../../kernel/measures.js";
 import type { Speech } from "../../kernel/speech.js";
 import { differenceUnit } from "../../kernel/speech.js";
+import { told } from "../view/context.js";
 import type { TableView } from "../view/types.js";
 import type { Flag, Outcome } from "./visit-summary.js";
 
@@ -10,7 +11,7 @@ export const measureName = (speech: Speech, id: string): string =>
   speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? id.replaceAll("_", " ");
 export const sectionName = (speech: Speech, id: string): string => speech.find(`sections.${id}`) ?? id;
 export const verdictWord = (speech: Speech, verdict: string): string =>
-  speech.find(`verdicts.${verdict.replaceAll(/\W+/g, "_")}`) ?? verdict;
+  speech.find(`verdicts.${verdict.replaceAll(/\W+/g, "_")}`) ?? told({ speech }, verdict);
 const unitTail = (speech: Speech, unit: string): string => {
   const text = speech.find(`units.${unit}`) ?? unit;
   return text === "" ? "" : `\u00a0${text}`;
@@ -23,7 +24,9 @@ export const changeText = (speech: Speech, at: Outcome): string =>
     : `${speech.signed(at.change, at.decimals)}\u00a0${differenceUnit(speech, at.unit)}`.trim();
 
 export const flagText = (speech: Speech, { text, values }: Flag): string =>
-  values === undefined ? text : speech.say("overview.withheld", { values, rules: text });
+  values === undefined
+    ? told({ speech }, text)
+    : speech.say("overview.withheld", { values, rules: told({ speech }, text) });
 
 /** A table of texts in the form the shared partial prints. The first cell of a row is its head. */
 export function textTable(

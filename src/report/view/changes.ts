@@ -1,7 +1,7 @@
 /** The page of changes: figure, the primary outcomes in words, every change as number, bar and verdict. */
 import type { Change } from "../../kernel/measure.js";
 import { changeBar } from "./bar.js";
-import { type Context, entriesOf, nameOf, sectionOf, sentence, unitText, valueWithUnit } from "./context.js";
+import { type Context, entriesOf, nameOf, sectionOf, told, toldSentence, unitText, valueWithUnit } from "./context.js";
 import { judgementsOf, verdictText } from "./sections.js";
 import { sinceBaseline } from "./summary.js";
 import type { ChangesView } from "./types.js";
@@ -17,6 +17,7 @@ export function changesView(context: Context): ChangesView {
     context.results.entries.filter((entry) => sectionOf(entry) === "change"),
   );
   return {
+    language: context.speech.language,
     hasJudgements: judged.length > 0,
     judgements: judged,
     figures: drawn.filter((figure) => figure.view.size === "wide").map((figure) => figure.view),
@@ -30,7 +31,7 @@ export function changesView(context: Context): ChangesView {
       dates: context.speech.list([...new Set(since.map((change) => context.speech.date(change.since)))]),
     }),
     since: since.map((change) => changeRow(context, change, [])),
-    origins: origins.map((text, i) => ({ mark: String(i + 1), text: sentence(text) })),
+    origins: origins.map((text, i) => ({ mark: String(i + 1), text: toldSentence(context, text) })),
     hasOrigins: origins.length > 0,
   };
 }
@@ -39,20 +40,20 @@ export function changesView(context: Context): ChangesView {
 function toldOf(context: Context, change: Change): ChangesView["told"][number] {
   const { speech } = context;
   const parts = [
-    sentence(change.because),
+    toldSentence(context, change.because),
     // A pair that is not comparable says in its own sentence what differs.
     ...(change.differs.length === 0 || change.verdict === "not comparable"
       ? []
-      : [speech.say("report.differs", { gates: speech.list(change.differs) })]),
+      : [speech.say("report.differs", { gates: speech.list(change.differs.map((gate) => told(context, gate))) })]),
     ...(change.worthwhile === undefined || change.worthwhileFrom === undefined
       ? []
       : [
           speech.say("report.worthwhile_from", {
             value: valueWithUnit(context, { ...change, value: change.worthwhile, decimals: change.decimals + 1 }),
-            from: change.worthwhileFrom,
+            from: told(context, change.worthwhileFrom),
           }),
         ]),
-    ...(change.notes ?? []).map(sentence),
+    ...(change.notes ?? []).map((note) => toldSentence(context, note)),
   ];
   // A sentence that begins with the measure goes on from its name; another follows it.
   const name = nameOf(context, change.measure);

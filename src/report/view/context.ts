@@ -8,6 +8,7 @@ import { measureInfo } from "../../kernel/measures.js";
 import type { Results } from "../../kernel/results.js";
 import type { Rule } from "../../kernel/rule.js";
 import type { Speech } from "../../kernel/speech.js";
+import { asEnglish, ENGLISH_BEGINS, ENGLISH_ENDS } from "../english.js";
 import type { FigureView } from "./types.js";
 
 /** A reference table as the report cites it. */
@@ -45,6 +46,14 @@ export interface DrawnFigure {
   readonly measure: string | undefined;
 }
 
+/** A recorded text in the report's language; what stays English is marked so. */
+export const told = ({ speech }: Pick<Context, "speech">, text: string): string => speech.told(text, asEnglish);
+/** What is English in every report: a title, a citation, an equation. */
+export const english = ({ speech }: Pick<Context, "speech">, text: string): string =>
+  speech.language === "en" || text === "" ? text : asEnglish(text);
+/** A text as it is told, ended like a sentence. */
+export const toldSentence = (context: Pick<Context, "speech">, text: string): string => sentence(told(context, text));
+
 export const nameOf = ({ speech }: Context, id: string): string =>
   speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? comparedName(speech, id) ?? id.replaceAll("_", " ");
 
@@ -74,10 +83,11 @@ export const valueText = ({ speech }: Context, at: Pick<Quantity, "value" | "dec
 export const valueWithUnit = (context: Context, at: Pick<Quantity, "value" | "decimals" | "unit">): string =>
   `${valueText(context, at)}\u00a0${unitText(context, at.unit)}`.trim();
 
-export function cellText({ speech }: Context, cell: Cell | undefined, decimals: number): string {
+export function cellText(context: Context, cell: Cell | undefined, decimals: number): string {
+  const { speech } = context;
   if (cell === null || cell === undefined || cell === "") return speech.say("report.absent");
   if (typeof cell === "number") return speech.number(cell, decimals);
-  return /^\d{4}-\d{2}-\d{2}$/.test(cell) ? speech.shortDate(cell).replaceAll(" ", "\u00a0") : cell;
+  return /^\d{4}-\d{2}-\d{2}$/.test(cell) ? speech.shortDate(cell).replaceAll(" ", "\u00a0") : told(context, cell);
 }
 
 export const entryOf = ({ results }: Context, id: string): Entry | undefined =>
@@ -93,7 +103,11 @@ export const conditionName = ({ speech }: Context, key: string): string =>
   speech.find(`conditions.${key}`) ?? opening(key.replace(/_(cm|s|kg|mmhg)$/, " ($1)").replaceAll("_", " "));
 
 /** Sentence case, for names that open a line. */
-export const opening = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const opening = (text: string): string => {
+  const at = text.startsWith(ENGLISH_BEGINS) ? 1 : 0;
+  return text.slice(0, at) + text.charAt(at).toUpperCase() + text.slice(at + 1);
+};
 /** A sentence that ends like one. */
 export const sentence = (text: string): string =>
-  /[.!?…]$/.test(text.trim()) ? opening(text.trim()) : `${opening(text.trim())}.`;
+  ENDED.test(text.trim()) ? opening(text.trim()) : `${opening(text.trim())}.`;
+const ENDED = new RegExp(`[.!?…]${ENGLISH_ENDS}?$`);

@@ -1,5 +1,5 @@
 /** What all editions share: language, letterhead, facts of the visit, cautions, and how the report was made. */
-import { type Context, conditionName, opening, quantityOf, valueText } from "./context.js";
+import { type Context, conditionName, opening, quantityOf, told, valueText } from "./context.js";
 import type { Fact, Frame, Head } from "./types.js";
 
 export function frame(
@@ -86,10 +86,13 @@ function made(context: Context): Fact[] {
   return [
     digestFact(context),
     ...results.sources.map(({ file, sha256 }) => ({ name: file, value: sha256.slice(0, 12) })),
-    ...Object.entries(results.conditions).map(([name, value]) => ({ name: conditionName(context, name), value })),
+    ...Object.entries(results.conditions).map(([name, value]) => ({
+      name: conditionName(context, name),
+      value: told(context, value),
+    })),
     ...Object.entries(results.choices).map(([name, value]) => ({
       name: speech.find(`choices.${name}`) ?? opening(name.replaceAll("_", " ")),
-      value: String(value),
+      value: told(context, String(value)),
     })),
   ];
 }

@@ -4,7 +4,7 @@ import type { Change, Quantity } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import { normPlace } from "../../kernel/norm-place.js";
 import { differenceUnit } from "../../kernel/speech.js";
-import { type Context, entriesOf, opening, plainNameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
+import { type Context, entriesOf, opening, plainNameOf, quantityOf, toldSentence, valueWithUnit } from "./context.js";
 import { normSentence } from "./norm-text.js";
 import { sinceBaseline } from "./summary.js";
 import type { FigureView, KeyMeasure } from "./types.js";
@@ -45,7 +45,7 @@ function changeSentence(context: Context, change: Change): string {
   if (change.typicalError !== undefined)
     parts.push(speech.say("client.varies", { error: amount(speech.number(change.typicalError, change.decimals)) }));
   const meaning = speech.find(`client.verdicts.${change.verdict.replaceAll(/\W+/g, "_")}`);
-  parts.push(meaning ?? sentence(change.because));
+  parts.push(meaning ?? toldSentence(context, change.because));
   if (change.verdict === "cannot tell" && change.chances !== undefined)
     parts.push(speech.say("client.chances", { higher: change.chances.higher, lower: change.chances.lower }));
   return parts.join(" ");

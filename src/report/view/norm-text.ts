@@ -1,7 +1,6 @@
 import type { NormPosition, Quantity } from "../../kernel/measure.js";
 import { normPlace } from "../../kernel/norm-place.js";
-import type { Speech } from "../../kernel/speech.js";
-import { type Context, sentence, unitText } from "./context.js";
+import { type Context, sentence, told, unitText } from "./context.js";
 import { shortCitation } from "./sources.js";
 
 /** A norm position in a few words for a table cell: never a percentage of people, always counted of 100. */
@@ -18,9 +17,9 @@ export function normNotes(context: Context, quantity: Quantity): string[] {
   return (quantity.norms ?? []).map((norm) => {
     const table = shortCitation(context, norm.table);
     if (norm.notGiven !== undefined)
-      return context.speech.say("norms.refused", { table, because: norm.notGiven.replace(/\.$/, "") });
-    const about = norm.group === undefined ? table : `${table}: ${norm.group}`;
-    return [about, norm.note ?? ""]
+      return context.speech.say("norms.refused", { table, because: told(context, norm.notGiven.replace(/\.$/, "")) });
+    const about = norm.group === undefined ? table : `${table}: ${told(context, norm.group)}`;
+    return [about, told(context, norm.note ?? "")]
       .filter((text) => text !== "")
       .map(sentence)
       .join(" ");
@@ -38,7 +37,7 @@ function positionText(context: Context, quantity: Quantity, norm: NormPosition):
   if (norm.predicted !== undefined) parts.push(speech.say("norms.predicted", { predicted: number(norm.predicted) }));
   if (norm.lowerLimit !== undefined) parts.push(speech.say("norms.lower_limit", { limit: number(norm.lowerLimit) }));
   if (norm.z !== undefined) parts.push(speech.say("norms.z", { z: speech.signed(norm.z, 2) }));
-  if (norm.category !== undefined) parts.push(speech.say("norms.category", { category: norm.category }));
+  if (norm.category !== undefined) parts.push(speech.say("norms.category", { category: told(context, norm.category) }));
   return parts.join(", ");
 }
 
@@ -46,21 +45,22 @@ function positionText(context: Context, quantity: Quantity, norm: NormPosition):
 export const lowerOf = (percentile: number): number => Math.min(99, Math.max(1, Math.round(percentile)));
 
 /** "Of 100 women aged 40–49, about 62 had a lower value." */
-export function normSentence({ speech, results }: Context, quantity: Quantity): string | undefined {
+export function normSentence(context: Context, quantity: Quantity): string | undefined {
+  const { speech, results } = context;
   const place = normPlace(results.entries, quantity);
   if (place === undefined) return undefined;
   const group = place.norm.group ?? place.norm.table;
   return speech.say(place.kind === "about" ? "client.norm_sentence" : `client.norm_sentence_${place.kind}`, {
-    group: spokenGroup(speech, group),
+    group: spokenGroup(context, group),
     lower: place.lower,
   });
 }
 
 /** "women 40 to 49 years, treadmill" as one says it: "women aged 40 to 49 (treadmill)". */
-function spokenGroup(speech: Speech, group: string): string {
+function spokenGroup(context: Context, group: string): string {
   const parts = /^(\w+) (?:of )?(\d+(?: to \d+)?) years(?:, (.*))?$/.exec(group);
-  if (!parts) return group;
+  if (!parts) return told(context, group);
   const [, who = "", ages = "", rest] = parts;
-  const aged = speech.say("client.aged", { who, ages });
-  return rest === undefined ? aged : `${aged} (${rest})`;
+  const aged = context.speech.say("client.aged", { who: told(context, who), ages: told(context, ages) });
+  return rest === undefined ? aged : `${aged} (${told(context, rest)})`;
 }

@@ -17,14 +17,14 @@ export interface Notes {
 
 const LETTERS = 26;
 
-export function openNotes(): Notes {
+export function openNotes(language: string): Notes {
   const notes = new Map<string, NoteView>();
   return {
     mark({ title = "", text, weakens = false }) {
       const known = notes.get(`${title} ${text}`);
       if (known) return known.mark;
       const mark = letter(notes.size);
-      notes.set(`${title} ${text}`, { mark, title, hasTitle: title !== "", text, weakens });
+      notes.set(`${title} ${text}`, { mark, title, hasTitle: title !== "", text, language, weakens });
       return mark;
     },
     list: () => [...notes.values()],

@@ -2,7 +2,17 @@
 import type { Cell, Column } from "../../kernel/measure.js";
 import { changesView } from "./changes.js";
 import { missingItems } from "./checklist.js";
-import { type Context, entriesOf, entryOf, nameOf, opening, sectionOf, sentence, unitText } from "./context.js";
+import {
+  type Context,
+  entriesOf,
+  entryOf,
+  nameOf,
+  opening,
+  sectionOf,
+  told,
+  toldSentence,
+  unitText,
+} from "./context.js";
 import { keyMeasures } from "./keys.js";
 import { isData, isTrend, remarkTitle, sections } from "./sections.js";
 import { sources } from "./sources.js";
@@ -87,7 +97,7 @@ function course(context: Context): TableView[] {
         const row = byDate.get(date);
         const found = row?.[at("value")];
         const changed = row?.[at("differs")] ?? "";
-        if (changed !== "") differs.add(`${speech.shortDate(date)}: ${changed}.`);
+        if (changed !== "") differs.add(`${speech.shortDate(date)}: ${told(context, String(changed))}.`);
         return typeof found === "number"
           ? `${speech.number(found, value?.decimals ?? 1)}${changed === "" ? "" : "*"}`
           : null;
@@ -126,9 +136,10 @@ const remarksView = (context: Context): RemarkView[] =>
     .map((remark) => ({
       title: remarkTitle(context, remark),
       severity: context.speech.say(`severities.${remark.severity}`),
-      found: remark.found,
-      limit: remark.limit,
-      because: sentence(remark.because),
+      found: told(context, remark.found),
+      limit: told(context, remark.limit),
+      because: toldSentence(context, remark.because),
+      language: context.speech.language,
       affects:
         remark.affects.length === 0
           ? context.speech.say("report.whole_visit")
@@ -148,7 +159,7 @@ function missingView(context: Context): Fact[] {
     .map((remark) => ({ name: remarkTitle(context, remark), value: speech.say("report.was_not_recorded") }));
   const withheld = entriesOf(context, "not given").map((entry) => ({
     name: nameOf(context, entry.id),
-    value: speech.say("report.not_given_because", { because: entry.because }),
+    value: speech.say("report.not_given_because", { because: told(context, entry.because) }),
   }));
   return [...blocks, ...missingItems(context), ...unrecorded, ...withheld].map(({ name, value }) => ({
     name: opening(name),
@@ -159,6 +170,14 @@ function missingView(context: Context): Fact[] {
 export const tableOf = (context: Context, id: string): TableView[] => {
   const entry = entryOf(context, id);
   return entry?.kind === "table"
-    ? [tableView(context, `table-${id.replaceAll("_", "-")}`, nameOf(context, id), entry, entry.note ?? "")]
+    ? [
+        tableView(
+          context,
+          `table-${id.replaceAll("_", "-")}`,
+          nameOf(context, id),
+          entry,
+          told(context, entry.note ?? ""),
+        ),
+      ]
     : [];
 };

@@ -7,7 +7,8 @@ import {
   nameOf,
   quantityOf,
   sectionOf,
-  sentence,
+  told,
+  toldSentence,
   valueWithUnit,
 } from "./context.js";
 import { leading } from "./summary.js";
@@ -50,7 +51,7 @@ export function referral(context: Context, shared: Frame): ReferralView {
   const missing = (["blood_pressure", "lungs", "incremental", "lactate", "hypoxia"] as const).filter(
     (one) => !recorded.has(one),
   );
-  const reason = leading(context).map((judgement) => sentence(judgement.because));
+  const reason = leading(context).map((judgement) => toldSentence(context, judgement.because));
   return {
     ...shared,
     reason,
@@ -63,7 +64,7 @@ export function referral(context: Context, shared: Frame): ReferralView {
     }),
     conditions: CONDITIONS.flatMap((name) => {
       const value = results.conditions[name];
-      return value === undefined ? [] : [{ name: conditionName(context, name), value }];
+      return value === undefined ? [] : [{ name: conditionName(context, name), value: told(context, value) }];
     }),
     medication:
       client.medication === undefined
@@ -85,7 +86,7 @@ function outsideLimits(context: Context): Fact[] {
   const rows = flags?.kind === "table" ? flags.rows : [];
   const at = (key: string) => (flags?.kind === "table" ? flags.columns.findIndex((column) => column.key === key) : -1);
   const judged = rows.map((row) => {
-    const cell = (key: string) => String(row[at(key)] ?? speech.say("report.absent"));
+    const cell = (key: string) => told(context, String(row[at(key)] ?? speech.say("report.absent")));
     return {
       name: cell("measure"),
       value: speech.say("referral.beyond", {

@@ -1,6 +1,17 @@
 /** Every section of the practitioner edition, from its entries alone: a section nobody measured does not appear. */
 import { type Entry, type Remark, SECTIONS, type Section } from "../../kernel/measure.js";
-import { type Context, entriesOf, nameOf, opening, sectionOf, sentence, unitText, valueText } from "./context.js";
+import {
+  type Context,
+  entriesOf,
+  nameOf,
+  opening,
+  sectionOf,
+  sentence,
+  told,
+  toldSentence,
+  unitText,
+  valueText,
+} from "./context.js";
 import { normNotes, normText } from "./norm-text.js";
 import { type Note, type Notes, openNotes } from "./notes.js";
 import { entryTable } from "./tables.js";
@@ -51,7 +62,7 @@ function sectionView(
   const remarks = weakening
     .filter((remark) => remark.affects.some((id) => ids.has(id)))
     .map((remark) => ({ affects: remark.affects, note: noteOf(context, remark) }));
-  const notes = openNotes();
+  const notes = openNotes(speech.language);
   const quantities = own.filter((entry) => entry.kind === "quantity");
   const placed = quantities.filter((quantity) => normText(context, quantity) !== "").length;
   const inColumn = placed > quantities.length / FEW;
@@ -96,7 +107,7 @@ function sectionView(
 
 const noteOf = (context: Context, remark: Remark): Note => ({
   title: remarkTitle(context, remark),
-  text: sentence(remark.because),
+  text: toldSentence(context, remark.because),
   weakens: remark.severity !== "record",
 });
 
@@ -107,18 +118,23 @@ export const judgementsOf = (context: Context, entries: readonly Entry[]): Judge
           {
             label: opening(nameOf(context, entry.id)),
             verdict: verdictText(context, entry.verdict),
-            because: sentence(entry.because),
+            because: toldSentence(context, entry.because),
+            language: context.speech.language,
           },
         ]
       : [],
   );
 
-export const remarkTitle = ({ rules, speech }: Context, remark: Remark): string => {
+export const remarkTitle = (context: Context, remark: Remark): string => {
+  const { rules, speech } = context;
   const id = remark.rule.split(" ")[0] ?? remark.rule;
-  return speech.find(`rules.${id}`) ?? rules.find((rule) => rule.id === id)?.title ?? opening(id.replaceAll("-", " "));
+  return (
+    speech.find(`rules.${id}`) ??
+    told(context, rules.find((rule) => rule.id === id)?.title ?? opening(id.replaceAll("-", " ")))
+  );
 };
-export const verdictText = ({ speech }: Context, verdict: string): string =>
-  speech.find(`verdicts.${verdict.replaceAll(/\W+/g, "_")}`) ?? verdict;
+export const verdictText = (context: Context, verdict: string): string =>
+  context.speech.find(`verdicts.${verdict.replaceAll(/\W+/g, "_")}`) ?? told(context, verdict);
 
 function measureRow(
   context: Context,
@@ -132,7 +148,9 @@ function measureRow(
   const norm = entry.kind === "quantity" ? normText(context, entry) : "";
   const said =
     entry.kind === "quantity"
-      ? [entry.note ?? "", inColumn ? "" : norm, ...normNotes(context, entry)].filter((text) => text !== "")
+      ? [told(context, entry.note ?? ""), inColumn ? "" : norm, ...normNotes(context, entry)].filter(
+          (text) => text !== "",
+        )
       : [];
   const mark = [
     ...remarks.filter(({ affects }) => affects.includes(entry.id)).map(({ note }) => note),
@@ -143,7 +161,7 @@ function measureRow(
   const label = nameOf(context, entry.id);
   const hasMark = mark !== "";
   if (entry.kind === "not given") {
-    const because = speech.say("report.not_given_because", { because: entry.because });
+    const because = speech.say("report.not_given_because", { because: told(context, entry.because) });
     return [{ label, value: "", unit: "", hasValue: false, because, error: "", norm: "", mark, hasMark }];
   }
   const { error } = entry;

@@ -3,7 +3,7 @@
  * that serves several methods is printed once, and each method names its number and the place in it.
  */
 import type { Source } from "../../kernel/formula.js";
-import { type Context, nameOf, opening } from "./context.js";
+import { type Context, english, nameOf, opening, told } from "./context.js";
 import type { MethodView, SourcesView } from "./types.js";
 
 type Cited = Omit<Source, "verified"> & { readonly verified: string };
@@ -18,11 +18,12 @@ export function sources(context: Context): SourcesView {
   }
   const works = new Map<string, number>();
   const method = (title: string, id: string, equation: string, caveat: string, source: Cited): MethodView => ({
-    title,
+    title: told(context, title),
+    language: context.speech.language,
     id,
-    equation,
+    equation: english(context, equation),
     hasEquation: equation !== "",
-    caveat,
+    caveat: told(context, caveat),
     hasCaveat: caveat !== "",
     reference: referenceTo(context, source, works),
   });
@@ -41,7 +42,7 @@ export function sources(context: Context): SourcesView {
         return method(opening(measured(context, one.measure)), one.id, "", "", { ...source, verified: one.verified });
       }),
   ];
-  return { methods, works: [...works.keys()].map((text) => ({ text })) };
+  return { methods, works: [...works.keys()].map((text) => ({ text: english(context, text) })) };
 }
 
 const measured = (context: Context, ids: string): string =>
@@ -50,10 +51,11 @@ const measured = (context: Context, ids: string): string =>
 const idOf = (named: string): string => named.split(" ")[0] ?? named;
 
 /** "[3] Table 2", or in words where nothing is published; a source from memory says so. */
-function referenceTo({ speech }: Context, source: Cited, works: Map<string, number>): string {
+function referenceTo(context: Context, source: Cited, works: Map<string, number>): string {
+  const { speech } = context;
   if (source.verified === "common practice" || source.verified === "own") {
     const kind = speech.say(source.verified === "own" ? "sources.own" : "sources.common_practice");
-    return joined([kind, source.where]);
+    return joined([kind, english(context, source.where)]);
   }
   const work = joined([
     [source.authors, source.year === null ? "" : `(${source.year})`].filter(Boolean).join(" "),
@@ -64,7 +66,7 @@ function referenceTo({ speech }: Context, source: Cited, works: Map<string, numb
   const number = works.get(work) ?? works.size + 1;
   works.set(work, number);
   const memory = source.verified === "memory" ? ` ${speech.say("report.memory")}` : "";
-  return `[${number}]${source.where === "" ? "" : ` ${joined([source.where])}`}${memory}`;
+  return `[${number}]${source.where === "" ? "" : ` ${english(context, joined([source.where]))}`}${memory}`;
 }
 
 const joined = (parts: readonly string[]): string =>

@@ -3,7 +3,17 @@
 import type { Change, Judgement } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import { differenceUnit } from "../../kernel/speech.js";
-import { type Context, entriesOf, nameOf, plainNameOf, quantityOf, sentence, valueWithUnit } from "./context.js";
+import {
+  type Context,
+  entriesOf,
+  nameOf,
+  plainNameOf,
+  quantityOf,
+  sentence,
+  told,
+  toldSentence,
+  valueWithUnit,
+} from "./context.js";
 import { lowerOf } from "./norm-text.js";
 
 /** Verdicts that stop or defer: they lead whatever else was found. */
@@ -25,7 +35,7 @@ export function threeSentences(context: Context): string[] {
   const { speech, client, results } = context;
   const goal = client.goals?.[0]?.goal;
   const came = goal === undefined ? speech.say("client.came_without_goal") : speech.say("client.came", { goal });
-  const first = leading(context).map((judgement) => sentence(judgement.because));
+  const first = leading(context).map((judgement) => toldSentence(context, judgement.because));
   return [...first, sentence(came), sentence(found(context)), sentence(next(context, results.purpose === "retest"))];
 }
 
@@ -49,7 +59,7 @@ function found(context: Context): string {
     return speech.say("client.found_place", {
       measure: plainNameOf(context, placed.id).toLocaleLowerCase("en"),
       lower: lowerOf(norm.percentile),
-      group: norm.group ?? norm.table,
+      group: told(context, norm.group ?? norm.table),
     });
   return speech.say("client.found_baseline");
 }
@@ -75,16 +85,16 @@ function next(context: Context, again: boolean): string {
 /** The practitioner's summary: what leads, what was found at the peak and the thresholds, what weakens it. */
 export function practitionerSummary(context: Context): string[] {
   const { speech } = context;
-  const lead = leading(context).map((judgement) => sentence(judgement.because));
+  const lead = leading(context).map((judgement) => toldSentence(context, judgement.because));
   const peak = quantityOf(context, "vo2_peak_per_mass") ?? quantityOf(context, "vo2_peak");
   const kind = context.results.entries.find((entry) => entry.id === "maximality");
   const facts: string[] = [];
   if (peak)
     facts.push(
       speech.say("summary.peak", {
-        kind: kind?.kind === "judgement" ? kind.verdict : "VO2peak",
+        kind: told(context, kind?.kind === "judgement" ? kind.verdict : "VO2peak"),
         peak: valueWithUnit(context, peak),
-        because: kind?.kind === "judgement" ? kind.because : "",
+        because: kind?.kind === "judgement" ? told(context, kind.because) : "",
       }),
     );
   const thresholds = (["vt1", "vt2"] as const).flatMap((id) => {

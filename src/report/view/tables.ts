@@ -1,5 +1,5 @@
 import type { Cell, Column, Table } from "../../kernel/measure.js";
-import { type Context, cellText, nameOf, opening, sentence, unitText } from "./context.js";
+import { type Context, cellText, nameOf, opening, sentence, told, toldSentence, unitText } from "./context.js";
 import type { TableView } from "./types.js";
 
 interface Plain {
@@ -72,7 +72,8 @@ function keeping(table: Plain, kept: (column: number) => boolean): Plain {
 }
 
 /** Rows cite few works again and again: the table carries their numbers, the line below it their names. */
-function withNumberedSources({ speech }: Context, table: Plain, said: string): { table: Plain; note: string } {
+function withNumberedSources(context: Context, table: Plain, said: string): { table: Plain; note: string } {
+  const { speech } = context;
   const at = table.columns.findIndex((column) => column.key === "source");
   if (at < 1) return { table, note: said };
   const cited = table.rows.map((row) => row[at]).filter((cell) => typeof cell === "string" && cell !== "");
@@ -81,12 +82,12 @@ function withNumberedSources({ speech }: Context, table: Plain, said: string): {
   if (!works.some((work) => work.length > BRIEF)) return { table, note: said };
   const [only] = works;
   if (works.length === 1 && cited.length === table.rows.length && only !== undefined) {
-    const source = speech.say("report.figure_source", { source: sentence(only) });
+    const source = speech.say("report.figure_source", { source: toldSentence(context, only) });
     return { table: keeping(table, (i) => i !== at), note: note(source) };
   }
   const numbered = (row: readonly Cell[]): Cell[] =>
     row.map((cell, i) => (i === at && typeof cell === "string" && cell !== "" ? `[${works.indexOf(cell) + 1}]` : cell));
-  const list = works.map((work, i) => `[${i + 1}] ${sentence(work)}`).join(" ");
+  const list = works.map((work, i) => `[${i + 1}] ${toldSentence(context, work)}`).join(" ");
   return {
     table: { columns: table.columns, rows: table.rows.map(numbered) },
     note: note(speech.say("report.figure_source", { source: list })),
@@ -96,7 +97,7 @@ function withNumberedSources({ speech }: Context, table: Plain, said: string): {
 const BRIEF = 10;
 
 /** A word that stands in every row of a long table is said once, below it; so is one that stands in hardly any. */
-function withoutConstantColumns({ speech }: Context, table: Plain, said: string): { table: Plain; note: string } {
+function withoutConstantColumns(context: Context, table: Plain, said: string): { table: Plain; note: string } {
   const { columns, rows } = table;
   if (rows.length < MANY) return { table, note: said };
   const constant = columns.map((_, i) => i > 0 && isWord(rows[0]?.[i]) && rows.every((row) => row[i] === rows[0]?.[i]));
@@ -106,9 +107,9 @@ function withoutConstantColumns({ speech }: Context, table: Plain, said: string)
   );
   const once = columns.flatMap((column, i) =>
     constant[i]
-      ? [sentence(`${speech.find(`columns.${column.key}`) ?? opening(column.title)}: ${String(rows[0]?.[i])}`)]
+      ? [sentence(`${columnTitle(context, column)}: ${told(context, String(rows[0]?.[i]))}`)]
       : sparse[i]
-        ? words(i).map((row) => sentence(`${String(row[0])}: ${String(row[i])}`))
+        ? words(i).map((row) => sentence(`${told(context, String(row[0]))}: ${told(context, String(row[i]))}`))
         : [],
   );
   return {
@@ -121,6 +122,9 @@ const MANY = 8;
 const SPARSE = 12;
 const isWord = (cell: Cell | undefined): boolean => typeof cell === "string" && cell !== "";
 
+const columnTitle = (context: Context, { key, title }: Column): string =>
+  context.speech.find(`columns.${key}`) ?? opening(told(context, title));
+
 /** Columns as they are printed, with one number of decimals each: the most any cell needs, so that points align. */
 function columnsOf(context: Context, { columns, rows }: Plain, place: "text" | "data"): PrintedColumn[] {
   const { speech } = context;
@@ -128,7 +132,7 @@ function columnsOf(context: Context, { columns, rows }: Plain, place: "text" | "
     const brief = place === "data" ? speech.find(`brief.${column.key}`) : undefined;
     const unit = unitText(context, column.unit ?? "");
     return {
-      title: brief ?? speech.find(`columns.${column.key}`) ?? opening(column.title),
+      title: brief ?? columnTitle(context, column),
       unit,
       hasUnit: unit !== "",
       number: rows.some((row) => typeof row[i] === "number") && rows.every((row) => typeof row[i] !== "string"),
@@ -146,6 +150,6 @@ export const entryTable = (context: Context, table: Table, place: "text" | "data
     `table-${table.id.replaceAll("_", "-")}`,
     nameOf(context, table.id),
     table,
-    table.note === undefined ? "" : sentence(table.note),
+    table.note === undefined ? "" : toldSentence(context, table.note),
     place,
   );

@@ -7,6 +7,7 @@ export interface NoteView {
   readonly title: string;
   readonly hasTitle: boolean;
   readonly text: string;
+  readonly language: string;
   readonly weakens: boolean;
 }
 export interface MeasureRow {
@@ -24,6 +25,8 @@ export interface JudgementView {
   readonly label: string;
   readonly verdict: string;
   readonly because: string;
+  /** Of the report; what stays English is marked in the text. */
+  readonly language: string;
 }
 export interface TableView {
   readonly id: string;
@@ -110,6 +113,7 @@ export interface KeyMeasure {
 }
 export interface MethodView {
   readonly title: string;
+  readonly language: string;
   readonly id: string;
   readonly equation: string;
   readonly hasEquation: boolean;
@@ -157,6 +161,7 @@ export interface RemarkView {
   readonly found: string;
   readonly limit: string;
   readonly because: string;
+  readonly language: string;
   readonly affects: string;
 }
 export interface ChangeRow {
@@ -175,6 +180,7 @@ export interface ChangeRow {
   readonly hasMark: boolean;
 }
 export interface ChangesView {
+  readonly language: string;
   readonly hasTold: boolean;
   readonly told: readonly Fact[];
   readonly hasJudgements: boolean;

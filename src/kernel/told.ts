@@ -1,0 +1,264 @@
+/**
+ * Recorded sentences in another language. A results file is written in English and stays so; the English sentence, with
+ * {places} for what differs from visit to visit, is the key to the other language's. What stands in a place is told the
+ * same way: a name of a measure, a number with the language's decimal sign, a date, a list, another sentence. A place
+ * written {=name} holds what somebody typed and stays as it is; one written {~name} holds a citation and stays English.
+ *
+ * A text that no sentence fits stays English and can be marked; nothing is guessed from parts of words.
+ */
+import { catalogue } from "./measures.js";
+
+/** English sentences with their places → the same in the language. */
+export type Sentences = Readonly<Record<string, string>>;
+
+/** What the teller needs of a language beside its sentences. */
+export interface Tongue {
+  readonly decimalSign: string;
+  find(path: string): string | undefined;
+  date(iso: string): string;
+  list(items: readonly string[]): string;
+}
+/** `mark` wraps what stays English. */
+export type Teller = (text: string, mark?: (english: string) => string) => string;
+
+type Part = string | number;
+interface Pattern {
+  /** Literal text before, between and after the places. */
+  readonly english: readonly string[];
+  readonly names: readonly string[];
+  /** Text and places, by their index in `names`. */
+  readonly told: readonly Part[];
+  /** Letters of literal text: the more, the surer. */
+  readonly weight: number;
+}
+/** A telling, and how many letters of it stayed English. */
+interface Found {
+  readonly parts: readonly (string | { readonly english: string })[];
+  readonly left: number;
+}
+
+const PLACE = /\{([=~]?\w+)\}/;
+/** Sentences within sentences; deeper ones are none of ours. */
+const DEEPEST = 8;
+/** Ways to lay one sentence's places over a text that are tried. */
+const MOST_WAYS = 12;
+/** Texts whose telling is remembered: memory must not grow with an archive. */
+const MOST_KNOWN = 4000;
+/** Parts of one text that are looked at; a text made to be slow stays English. */
+const MOST_STEPS = 400;
+/** Longer texts are none of ours. */
+const LONGEST = 3000;
+
+export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
+  const exact = new Map<string, string>();
+  const byWord = new Map<string, Pattern[]>();
+  for (const [id, { title, plain }] of Object.entries(catalogue)) {
+    const name = tongue.find(`measures.${id}`);
+    if (name !== undefined) exact.set(keyOf(title), name);
+    const spoken = tongue.find(`plain.${id}.name`);
+    if (plain !== undefined && spoken !== undefined && !exact.has(keyOf(plain.name)))
+      exact.set(keyOf(plain.name), spoken);
+  }
+  for (const [english, told] of Object.entries(sentences)) {
+    if (!PLACE.test(english)) exact.set(keyOf(english), withoutStop(told));
+    else {
+      const pattern = patternOf(english, told);
+      const word = rarest(pattern.english);
+      byWord.set(word, [...(byWord.get(word) ?? []), pattern]);
+    }
+  }
+  const known = new Map<string, Found>();
+  let steps = 0;
+
+  /** The best telling of a text without its full stop. */
+  function found(text: string, depth: number): Found {
+    const before = known.get(text);
+    if (before !== undefined) return before;
+    if (steps++ > MOST_STEPS) return { parts: [{ english: text }], left: text.length };
+    const best = search(text, depth);
+    known.set(text, best);
+    return best;
+  }
+
+  function search(text: string, depth: number): Found {
+    const name = exact.get(keyOf(text));
+    if (name !== undefined) return whole(sameOpening(text, name));
+    const measured = figures(text, tongue);
+    if (measured !== undefined) return whole(measured);
+    const stays: Found = { parts: [{ english: text }], left: text.length };
+    if (depth >= DEEPEST || text.length > LONGEST) return stays;
+    let best = stays;
+    for (const way of ways(text, depth)) {
+      if (way.left < best.left) best = way;
+      if (best.left === 0) break;
+    }
+    return best;
+  }
+
+  function* ways(text: string, depth: number): Generator<Found> {
+    const words = new Set(text.match(WORD));
+    const fitting = ["", ...words].flatMap((word) => byWord.get(word.toLowerCase()) ?? []);
+    for (const pattern of fitting.sort((a, b) => b.weight - a.weight))
+      for (const places of laidOver(pattern.english, text)) {
+        const told = pattern.names.map((place, i) => {
+          const held = places[i] as string;
+          if (place.startsWith("=")) return whole(held);
+          return place.startsWith("~") ? { parts: [{ english: held }], left: 0 } : spoken(held, depth + 1);
+        });
+        const filled = pattern.told.flatMap((part) =>
+          typeof part === "string" ? [part] : (told[part] as Found).parts,
+        );
+        yield {
+          parts: /^[A-Z]/.test(text) ? opened(filled) : filled,
+          left: told.reduce((sum, { left }) => sum + left, 0),
+        };
+      }
+    yield* split(text, depth);
+  }
+
+  /** A text that is several: sentences after each other, a list, a remark in brackets. */
+  function* split(text: string, depth: number): Generator<Found> {
+    for (const [apart, joined] of [
+      [/(?<=[.!?]) (?=\p{Lu}|\d)/u, " "],
+      ["; ", "; "],
+      [": ", ": "],
+    ] as const) {
+      const pieces = text.split(apart);
+      if (pieces.length > 1)
+        yield together(
+          pieces.map((piece) => spoken(piece, depth + 1)),
+          joined,
+        );
+    }
+    const bracket = /^(.+) \((.+)\)$/s.exec(text);
+    if (bracket) {
+      const [outer, inner] = [bracket[1], bracket[2]].map((piece) => spoken(piece as string, depth + 1)) as [
+        Found,
+        Found,
+      ];
+      yield { parts: [...outer.parts, " (", ...inner.parts, ")"], left: outer.left + inner.left };
+    }
+    const items = text.split(", ");
+    const last = items.at(-1)?.split(" and ") ?? [];
+    const all = last.length === 2 ? [...items.slice(0, -1), ...last] : items;
+    if (all.length > 1) {
+      const told = all.map((item) => spoken(item, depth + 1));
+      const left = told.reduce((sum, one) => sum + one.left, 0);
+      if (left === 0) {
+        const texts = told.map((one) => one.parts.join(""));
+        yield whole(last.length === 2 ? tongue.list(texts) : texts.join(", "));
+      }
+    }
+  }
+
+  /** A text with or without its full stop. */
+  function spoken(text: string, depth: number): Found {
+    if (!text.endsWith(".")) return found(text, depth);
+    const { parts, left } = found(text.slice(0, -1), depth);
+    return { parts: [...parts, "."], left };
+  }
+
+  return (text, mark = (english) => english) => {
+    steps = 0;
+    if (known.size > MOST_KNOWN) known.clear();
+    const { parts } = spoken(text, 0);
+    return parts.map((part) => (typeof part === "string" ? part : mark(part.english))).join("");
+  };
+}
+
+const WORD = /[A-Za-z]{3,}/g;
+const whole = (text: string): Found => ({ parts: [text], left: 0 });
+const together = (found: readonly Found[], joint: string): Found => ({
+  parts: found.flatMap(({ parts }, i) => (i === 0 ? parts : [joint, ...parts])),
+  left: found.reduce((sum, { left }) => sum + left, 0),
+});
+const withoutStop = (text: string): string => (text.endsWith(".") ? text.slice(0, -1) : text);
+/** "Body mass." and "body mass" are one sentence. */
+const keyOf = (text: string): string => lowered(withoutStop(text));
+const lowered = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+const raised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+const sameOpening = (text: string, told: string): string => (/^[A-Z]/.test(text) ? raised(told) : told);
+const opened = (parts: Found["parts"]): Found["parts"] =>
+  typeof parts[0] === "string" ? [raised(parts[0]), ...parts.slice(1)] : parts;
+
+function patternOf(english: string, told: string): Pattern {
+  const pieces = withoutStop(english).split(PLACE);
+  const literal = pieces.filter((_, i) => i % 2 === 0).map((piece, i) => (i === 0 ? lowered(piece) : piece));
+  const names = pieces.filter((_, i) => i % 2 === 1);
+  return {
+    english: literal,
+    names,
+    told: withoutStop(told)
+      .split(PLACE)
+      .map((piece, i) => (i % 2 === 0 ? piece : names.findIndex((name) => bare(name) === bare(piece))))
+      .filter((part) => part !== ""),
+    weight: literal.join("").length,
+  };
+}
+const bare = (name: string): string => name.replace(/^[=~]/, "");
+
+/** The longest word of a sentence finds it; one without words is tried on every text. */
+const rarest = (literal: readonly string[]): string =>
+  (literal.join(" ").match(WORD) ?? [])
+    .reduce((best, word) => (word.length > best.length ? word : best), "")
+    .toLowerCase();
+
+/** What the places hold when the literal text is laid over a text, in each way it fits. */
+function* laidOver(literal: readonly string[], text: string): Generator<readonly string[]> {
+  const [first = "", ...rest] = literal;
+  const start = first === "" || text.startsWith(first) || lowered(text).startsWith(first) ? first.length : -1;
+  if (start < 0) return;
+  let ways = 0;
+  function* from(at: number, index: number): Generator<string[]> {
+    const piece = rest[index] as string;
+    if (index === rest.length - 1) {
+      const end = text.length - piece.length;
+      if (end > at && text.endsWith(piece)) yield [text.slice(at, end)];
+      return;
+    }
+    for (let end = text.indexOf(piece, at + 1); end > at && ways < MOST_WAYS; end = text.indexOf(piece, end + 1))
+      for (const others of from(end + piece.length, index + 1)) {
+        ways++;
+        yield [text.slice(at, end), ...others];
+      }
+  }
+  yield* from(start, 0);
+}
+
+const MONTHS = "January February March April May June July August September October November December".split(" ");
+const SPOKEN_DATE = new RegExp(`^(\\d{1,2}) (${MONTHS.join("|")}) (\\d{4})$`);
+/** A key of a record ("session.yaml rest.readings") and a formula with its revision stay as they are written. */
+const KEY = /^(?:(?:session|client|lab)\.yaml )?[a-z]\w*(?:[._]\w+)+$|^[a-z]+(?:-\w+)* r\d+$/;
+const NUMBER = /\d+(?:\.\d+)?/g;
+
+/** A date, a key, or numbers with units and signs and no other word; undefined for anything else. */
+function figures(text: string, tongue: Tongue): string | undefined {
+  if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return tongue.date(text);
+  if (KEY.test(text)) return text;
+  const date = SPOKEN_DATE.exec(text);
+  if (date) {
+    const month = String(MONTHS.indexOf(date[2] as string) + 1).padStart(2, "0");
+    return tongue.date(`${date[3]}-${month}-${(date[1] as string).padStart(2, "0")}`);
+  }
+  const words = text.split(/[ \u00a0]/);
+  const told = words.map((word, i) => {
+    const unit = /^(.*?)([,;]?)$/.exec(word) as RegExpExecArray;
+    const [, bareWord = "", stop = ""] = unit;
+    if (i > 0 && UNITS.has(bareWord)) return `${tongue.find(`units.${bareWord}`) ?? bareWord}${stop}`;
+    if (/^[A-Za-z]{1,2}\d?$/.test(word) && words.length === 1) return word;
+    if (/[A-Za-z]/.test(word.replace(/(?<=\d)(?:e[-−]?\d+|%)/g, ""))) return undefined;
+    return word.replace(NUMBER, (number) => number.replace(".", tongue.decimalSign)).replace(/^-(?=\d)/, "\u2212");
+  });
+  if (told.some((word) => word === undefined)) return undefined;
+  const joined = told.join(" ");
+  // "37, 37.5" would read as four numbers with decimal commas.
+  return tongue.decimalSign === "," ? joined.replace(/(?<=\d), /g, "; ") : joined;
+}
+
+/** Every unit of the catalogue, and those that only sentences and columns have. */
+const UNITS: ReadonlySet<string> = new Set([
+  ...Object.values(catalogue).flatMap(({ unit }) => (unit === undefined || /[a-z]{4,}/.test(unit) ? [] : [unit])),
+  ..."% s min h d ms g kg mg mL L µL m cm mm km mmHg kPa hPa W N Nm J kJ kcal K °C km/h m/s m/min 1/min mL/min L/min mmol/L g/L g/dL rpm".split(
+    " ",
+  ),
+]);
