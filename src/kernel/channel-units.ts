@@ -6,7 +6,8 @@
 import { CHANNELS, type Channel } from "./series.js";
 
 export type Convert = (x: number) => number;
-const same: Convert = (x) => x;
+/** The conversion of a value that is in the channel's own unit. */
+export const same: Convert = (x) => x;
 const times =
   (factor: number): Convert =>
   (x) =>

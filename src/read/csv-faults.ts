@@ -1,14 +1,14 @@
 /** Collects what is wrong with one CSV: many cells with one fault are one message, which counts them. */
 import type { Diagnostic, Severity } from "../kernel/diagnostic.js";
-import type { Rows } from "./csv.js";
+import { type Cells, rowOf } from "./cells.js";
 import type { Words } from "./words.js";
 
 /** Column and length of a cell on its line; unknown in a file with quoted cells, which may span lines. */
-export function cellPlace(split: Rows, row: number, index: number): Pick<FaultPlace, "column" | "length"> {
-  const cells = split.rows[row] ?? [];
-  const raw = cells[index] ?? "";
-  if (split.quoted) return {};
-  const before = cells.slice(0, index).reduce((sum, cell) => sum + cell.length + 1, 0);
+export function cellPlace(cells: Cells, row: number, index: number): Pick<FaultPlace, "column" | "length"> {
+  if (cells.quoted) return {};
+  const texts = rowOf(cells, row);
+  const raw = texts[index] ?? "";
+  const before = texts.slice(0, index).reduce((sum, cell) => sum + cell.length + 1, 0);
   return { column: before + raw.length - raw.trimStart().length + 1, length: Math.max(1, raw.trim().length) };
 }
 

@@ -1,6 +1,7 @@
 /** Finds the table in a CSV: which delimiter, which line of headers, which rows hold data. */
 import { nearest } from "../kernel/near.js";
-import { type Rows, splitCsv, splitLines } from "./csv.js";
+import { type Cells, isBlank, rowCount, widthOf } from "./cells.js";
+import { splitCsv, splitLines } from "./csv.js";
 import type { FaultList } from "./csv-faults.js";
 import type { Columns, SeriesMapping } from "./series-mapping.js";
 import { words } from "./words.js";
@@ -9,7 +10,7 @@ import { words } from "./words.js";
 export function delimiterOf(text: string, mapping: SeriesMapping, columns: Columns, headerRow: number): string {
   if (mapping.delimiter !== undefined) return mapping.delimiter === "tab" ? "\t" : mapping.delimiter;
   const wanted = new Set(columns.flatMap(([, c]) => c.column));
-  const header = splitLines(text.slice(0, 100_000))[headerRow - 1] ?? "";
+  const header = splitLines(text.slice(0, 100_000), headerRow)[headerRow - 1] ?? "";
   let best = ",";
   let most = -1;
   for (const candidate of [",", ";", "\t", "|"]) {
@@ -24,20 +25,22 @@ export function delimiterOf(text: string, mapping: SeriesMapping, columns: Colum
 }
 
 /** Positions of the rows that hold data: blank ones are passed over, those of the wrong length are faults. */
-export function dataRows(split: Rows, first: number, width: number, delimiter: string, faults: FaultList): number[] {
+export function dataRows(cells: Cells, first: number, width: number, delimiter: string, faults: FaultList): number[] {
   const kept: number[] = [];
-  for (let r = first; r < split.rows.length; r++) {
-    const row = split.rows[r] ?? [];
-    if (row.length === 1 && (row[0] ?? "").trim() === "") continue;
-    if (row.length === width || (row.length > width && row.slice(width).every((c) => c.trim() === ""))) {
-      if (row.length > 1 && row.every((c) => c.trim() === "")) continue;
-      kept.push(r);
-    } else
+  const blankFrom = (row: number, index: number) => {
+    for (let k = index; k < widthOf(cells, row); k++) if (!isBlank(cells, row, k)) return false;
+    return true;
+  };
+  for (let r = first; r < rowCount(cells); r++) {
+    const length = widthOf(cells, r);
+    if (blankFrom(r, 0) && (length === 1 || length >= width)) continue;
+    if (length === width || (length > width && blankFrom(r, width))) kept.push(r);
+    else
       faults.add(
         "error",
         "csv-row-length",
-        (more) => words.csvRowLength(row.length, width, more, delimiter === "," && row.length > width),
-        { line: split.lines[r] ?? 0 },
+        (more) => words.csvRowLength(length, width, more, delimiter === "," && length > width),
+        { line: cells.lines[r] ?? 0 },
       );
   }
   return kept;

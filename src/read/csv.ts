@@ -23,9 +23,9 @@ function splitPlain(text: string, delimiter: string): Rows {
   return { rows, lines: rows.map((_, i) => i + 1), quoted: false };
 }
 
-/** Lines of a text without their ends; a final line end makes no further line. */
-export function splitLines(text: string): string[] {
-  const lines = text.split(text.includes("\r") ? /\r\n|\r|\n/ : "\n");
+/** Lines of a text without their ends, or the first `most` of them; a final line end makes no further line. */
+export function splitLines(text: string, most?: number): string[] {
+  const lines = text.split(text.includes("\r") ? /\r\n|\r|\n/ : "\n", most);
   if (lines[lines.length - 1] === "") lines.pop();
   return lines;
 }

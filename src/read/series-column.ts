@@ -1,25 +1,31 @@
 /** Fills one channel of a series from its column, or the sum of its columns, and looks at the whole. */
-import { converter, MEDIAN_RANGE, unitsOf, ZERO_IS_MISSING } from "../kernel/channel-units.js";
+import { converter, MEDIAN_RANGE, same, unitsOf, ZERO_IS_MISSING } from "../kernel/channel-units.js";
 import { roundTo } from "../kernel/rounding.js";
 import type { Channel } from "../kernel/series.js";
 import { median } from "../kernel/statistics.js";
-import type { Rows } from "./csv.js";
+import { type Cells, textOf } from "./cells.js";
 import { cellPlace, type FaultList } from "./csv-faults.js";
 import { readHours, readMinutes, readNumber } from "./number.js";
 import type { MappedColumn } from "./series-mapping.js";
 import { words } from "./words.js";
 
+/** How a file writes its numbers and its gaps. */
+export interface Writing {
+  readonly decimal: "." | ",";
+  /** Texts that stand for a missing value. */
+  readonly marks: ReadonlySet<string>;
+}
+
 /** Fills one channel; returns how many values are missing, or undefined when the unit is not one of the channel's. */
 export function fillColumn(
   values: Float64Array,
-  split: Rows,
+  cells: Cells,
   kept: readonly number[],
   at: readonly number[],
   headers: readonly string[],
   channel: Channel,
   column: MappedColumn,
-  decimal: "." | ",",
-  marks: ReadonlySet<string>,
+  { decimal, marks }: Writing,
   faults: FaultList,
 ): number | undefined {
   const convert = converter(channel, column.unit);
@@ -30,39 +36,45 @@ export function fillColumn(
       : column.unit.startsWith("h:") || column.unit === "clock"
         ? readHours
         : readNumber;
-  // Most cells are numbers; only where a mark is itself a number (0, -99) must each be looked up.
-  const markIsNumber = [...marks].some((mark) => !Number.isNaN(read(mark, decimal)));
+  const plain = read === readNumber;
+  const { numbers, rows } = cells;
+  // A mark may itself be a number (0, -99).
+  const markNumbers = [...marks].map((mark) => read(mark, decimal)).filter((x) => !Number.isNaN(x));
   const zeroIsMissing = ZERO_IS_MISSING.has(channel);
   let gaps = 0;
   for (let i = 0; i < kept.length; i++) {
-    const row = split.rows[kept[i] as number] as readonly string[];
+    const row = kept[i] as number;
     let sum = 0;
     for (let k = 0; k < at.length; k++) {
-      const cell = (row[at[k] as number] as string).trim();
-      const number = read(cell, decimal);
-      const x = markIsNumber && marks.has(cell) ? Number.NaN : number;
-      if (Number.isNaN(number) && !marks.has(cell))
-        reportCell(cell, split.lines[kept[i] as number] ?? 0, headers[k] ?? "", kept[i] as number, at[k] as number);
+      const index = at[k] as number;
+      const cell = (rows[row] as number) + index;
+      let x = plain ? (numbers[cell] as number) : Number.NaN;
+      if (Number.isNaN(x) || (markNumbers.length > 0 && markNumbers.includes(x))) {
+        const text = textOf(cells, row, index).trim();
+        x = marks.has(text) ? Number.NaN : read(text, decimal);
+        if (Number.isNaN(x) && !marks.has(text)) reportCell(text, headers[k] ?? "", row, index);
+      }
       sum += x;
     }
     if (Number.isNaN(sum) || (sum === 0 && zeroIsMissing)) {
       values[i] = Number.NaN;
       gaps++;
-    } else values[i] = convert(sum);
+    } else values[i] = sum;
   }
+  if (convert !== same) for (let i = 0; i < values.length; i++) values[i] = convert(values[i] as number);
   if (column.unit === "clock") sinceFirst(values);
   checkChannel(values, gaps, channel, column.unit, headers.join(" + "), faults, kept.length);
   return gaps;
 
-  function reportCell(cell: string, line: number, header: string, row: number, k: number) {
+  function reportCell(cell: string, header: string, row: number, index: number) {
     const comma = decimal === "." && !Number.isNaN(readNumber(cell, ","));
     const point = decimal === "," && !Number.isNaN(readNumber(cell, "."));
     faults.spoil(headers.join(" + "));
     faults.add("error", "csv-cell", (more) => words.csvCell(cell, column.unit, more, comma, point), {
-      line,
+      line: cells.lines[row] ?? 0,
       header,
       key: comma || point ? "decimal mark" : header,
-      ...cellPlace(split, row, k),
+      ...cellPlace(cells, row, index),
     });
   }
 }

@@ -1,13 +1,13 @@
 /** Time must be in every row and go forward. */
 import { roundTo } from "../kernel/rounding.js";
-import type { Rows } from "./csv.js";
-import { cellPlace, type FaultList } from "./csv-faults.js";
+import type { Cells } from "./cells.js";
+import { cellPlace, type FaultList, type FaultPlace } from "./csv-faults.js";
 import type { Columns } from "./series-mapping.js";
 import { words } from "./words.js";
 
 export function checkTime(
   time: Float64Array | undefined,
-  split: Rows,
+  cells: Cells,
   kept: readonly number[],
   columns: Columns,
   headers: readonly string[],
@@ -18,22 +18,27 @@ export function checkTime(
   const header = [mapped].flat().join(" + ");
   const index = typeof mapped === "string" ? headers.indexOf(mapped.trim()) : undefined;
   if (faults.isSpoilt(header)) return;
+  const place = (i: number): FaultPlace => ({
+    line: cells.lines[kept[i] as number] ?? 0,
+    header,
+    ...(index === undefined ? {} : cellPlace(cells, kept[i] as number, index)),
+  });
+  const shown = (x: number) => `${roundTo(x, 3)} s`;
   let before = Number.NEGATIVE_INFINITY;
   for (let i = 0; i < time.length; i++) {
     const now = time[i] as number;
-    const at = {
-      line: split.lines[kept[i] as number] ?? 0,
-      header,
-      ...(index === undefined ? {} : cellPlace(split, kept[i] as number, index)),
-    };
-    if (Number.isNaN(now)) {
-      faults.add("error", "csv-time-missing", (more) => words.csvTimeMissing(more), at);
+    if (now > before) {
+      before = now;
       continue;
     }
-    const shown = (x: number) => `${roundTo(x, 3)} s`;
+    if (Number.isNaN(now)) {
+      faults.add("error", "csv-time-missing", (more) => words.csvTimeMissing(more), place(i));
+      continue;
+    }
     const earlier = before;
-    if (now < before) faults.add("error", "csv-time", (more) => words.csvTime(shown(now), shown(earlier), more), at);
-    if (now === before) faults.add("warning", "csv-time-twice", (more) => words.csvTimeTwice(shown(now), more), at);
+    if (now < before)
+      faults.add("error", "csv-time", (more) => words.csvTime(shown(now), shown(earlier), more), place(i));
+    else faults.add("warning", "csv-time-twice", (more) => words.csvTimeTwice(shown(now), more), place(i));
     before = now;
   }
 }

@@ -6,7 +6,7 @@
 import { isChannel } from "../kernel/channel-units.js";
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Channel, GasCondition, Series } from "../kernel/series.js";
-import { splitCsv } from "./csv.js";
+import { cutCsv, rowCount, rowOf } from "./cells.js";
 import { faultList } from "./csv-faults.js";
 import { dataRows, delimiterOf, headerPositions } from "./csv-table.js";
 import { decodeLeniently } from "./decode.js";
@@ -44,42 +44,44 @@ export function readSeries(
   const text = decoded.startsWith("\uFEFF") ? decoded.slice(1) : decoded;
   const columns = Object.entries(mapping.columns ?? {}).filter((c): c is [Channel, MappedColumn] => isChannel(c[0]));
   const headerRow = mapping.header_row ?? 1;
-  if (lineCount(text) > CSV_LIMITS.lines)
+  if (text.length >= CSV_LIMITS.lines && lineCount(text) > CSV_LIMITS.lines)
     return refuse("csv-limit", words.csvTooMany("lines", lineCount(text), CSV_LIMITS.lines));
   const delimiter = delimiterOf(text, mapping, columns, headerRow);
-  const split = splitCsv(text, delimiter);
-  if (split.unclosed !== undefined) return refuse("csv-quote", words.csvQuote(), split.unclosed);
+  const decimal = mapping.decimal ?? ".";
+  const cells = cutCsv(text, delimiter, decimal);
+  if (cells.unclosed !== undefined) return refuse("csv-quote", words.csvQuote(), cells.unclosed);
 
-  const headerAt = split.lines.indexOf(headerRow);
-  const headers = (split.rows[headerAt] ?? []).map((h) => h.trim());
+  const headerAt = cells.lines.indexOf(headerRow);
+  const headers = headerAt < 0 ? [] : rowOf(cells, headerAt).map((h) => h.trim());
   if (headers.length > CSV_LIMITS.columns)
     return refuse("csv-limit", words.csvTooMany("columns", headers.length, CSV_LIMITS.columns), headerRow);
   const positions = headerAt < 0 ? new Map<string, number>() : headerPositions(columns, headers, headerRow, faults);
   if (headerAt >= 0 && columns.length > 0 && [...positions.values()].every((at) => at < 0))
     return { diagnostics: faults.all() };
   const first = headerAt + 1 + (mapping.skip_rows ?? 0);
-  const kept = dataRows(split, headerAt < 0 ? split.rows.length : first, headers.length, delimiter, faults);
+  const kept = dataRows(cells, headerAt < 0 ? rowCount(cells) : first, headers.length, delimiter, faults);
   if (kept.length === 0 && faults.count() === 0) return refuse("csv-empty", words.csvEmpty(headerRow));
 
   const channels: Partial<Record<Channel, Float64Array>> = {};
   const conditions: Partial<Record<Channel, GasCondition>> = {};
   const missing: Partial<Record<Channel, number>> = {};
-  const marks = new Set([...MISSING, ...(mapping.missing ?? [])]);
+  const writing = { decimal, marks: new Set([...MISSING, ...(mapping.missing ?? [])]) };
   for (const [channel, column] of columns) {
     const wanted = typeof column.column === "string" ? [column.column] : column.column;
     const at = wanted.map((header) => positions.get(header) ?? -1);
     if (at.includes(-1)) continue;
     const values = new Float64Array(kept.length);
-    const gaps = fillColumn(values, split, kept, at, wanted, channel, column, mapping.decimal ?? ".", marks, faults);
+    const gaps = fillColumn(values, cells, kept, at, wanted, channel, column, writing, faults);
     if (gaps === undefined) continue;
     channels[channel] = values;
     if (column.condition !== undefined) conditions[channel] = column.condition;
     if (gaps > 0) missing[channel] = gaps;
   }
-  checkTime(channels.time_s, split, kept, columns, headers, faults);
+  checkTime(channels.time_s, cells, kept, columns, headers, faults);
   if (faults.errors() > 0) return { diagnostics: faults.all() };
   addVentilation(channels, conditions);
-  const lines = Int32Array.from(kept, (row) => split.lines[row] ?? 0);
+  const lines = new Int32Array(kept.length);
+  for (let i = 0; i < lines.length; i++) lines[i] = cells.lines[kept[i] as number] as number;
   return {
     series: { file: name, length: kept.length, channels, conditions, lines, missing },
     diagnostics: faults.all(),
