@@ -51,7 +51,7 @@ function twoSided(df: number): number {
 
 /** Best bend with its interval, or why there is none to fit. */
 export function fitBend(problem: BentProblem): BentOutcome {
-  const { x, y, weight, terms, bent, side, second } = problem;
+  const { x, y, weight, terms, side, second } = problem;
   const n = x.length;
   if (n < 2 * side + 2 || n < terms.length + 6) return { because: `only ${n} intervals of 15 s hold what it needs` };
   const sorted = x.slice().sort();
@@ -62,11 +62,11 @@ export function fitBend(problem: BentProblem): BentOutcome {
   if (!(innerHigh > innerLow)) return { because: "too little of the test lies where it is sought" };
 
   const reduced = reduce(problem);
-  const at = Float64Array.from({ length: GRID }, (_, k) => first + ((last - first) * k) / (GRID - 1));
+  const profile = profileOf(reduced, first, last);
   let withSecond = second !== undefined && !second.maybe;
-  let scan = scanProfile(reduced, at, withSecond);
+  let scan = lowest(reduced, profile, withSecond);
   if (second?.maybe === true) {
-    const both = scanProfile(reduced, at, true);
+    const both = lowest(reduced, profile, true);
     const df = n - terms.length - 4;
     const kappa = resemblance(reduced.settle(both.bend, true).residual);
     const f = (scan.least - both.least) / 2 / ((both.least / df) * kappa);
@@ -82,9 +82,10 @@ export function fitBend(problem: BentProblem): BentOutcome {
   const straight = withSecond ? reduced.secondAlone : reduced.none;
   const f = Math.max(0, (straight - least) / 2 / ((least / df) * kappa));
   const limit = least * (1 + (kappa * twoSided(df) ** 2) / df);
-  const { low, high, rival } = below(scan, at, limit);
-  const fixed = secondAt === undefined ? terms : [...terms, x.map((value) => bent(value, secondAt))];
-  const unbent = y.map((value, i) => value - change * bent(x[i] as number, scan.bend));
+  const { low, high, rival } = below(scan, profile.at, limit);
+  const fixed = secondAt === undefined ? terms : [...terms, bentColumn(problem, secondAt)];
+  const unbent = bentColumn(problem, scan.bend);
+  for (let i = 0; i < n; i++) unbent[i] = (y[i] as number) - change * (unbent[i] as number);
   return {
     fit: {
       at: scan.bend,
@@ -101,9 +102,36 @@ export function fitBend(problem: BentProblem): BentOutcome {
   };
 }
 
-/** The profile on the grid, and its minimum refined by a parabola through the three lowest neighbours. */
-function scanProfile(reduced: Reduced, at: Float64Array, withSecond: boolean): Scan {
-  const rss = at.map((v) => reduced.rss(v, withSecond));
+const bentColumn = ({ x, bent }: BentProblem, v: number): Float64Array => {
+  const column = new Float64Array(x.length);
+  bent(x, v, column);
+  return column;
+};
+
+interface Profile {
+  readonly at: Float64Array;
+  /** Residual sum of squares at each place: with one bend, and with a second one where that is better. */
+  readonly alone: Float64Array;
+  readonly both: Float64Array;
+}
+
+function profileOf(reduced: Reduced, first: number, last: number): Profile {
+  const at = new Float64Array(GRID);
+  const alone = new Float64Array(GRID);
+  const both = new Float64Array(GRID);
+  for (let k = 0; k < GRID; k++) {
+    const v = first + ((last - first) * k) / (GRID - 1);
+    const bend = reduced.bendAt(v);
+    at[k] = v;
+    alone[k] = bend.alone;
+    both[k] = bend.both;
+  }
+  return { at, alone, both };
+}
+
+/** The minimum of a profile, refined by a parabola through the three lowest neighbours. */
+function lowest(reduced: Reduced, { at, alone, both }: Profile, withSecond: boolean): Scan {
+  const rss = withSecond ? both : alone;
   let best = 0;
   for (let k = 1; k < GRID; k++) if ((rss[k] as number) < (rss[best] as number)) best = k;
   let bend = at[best] as number;
@@ -114,7 +142,8 @@ function scanProfile(reduced: Reduced, at: Float64Array, withSecond: boolean): S
     const curve = a - 2 * least + c;
     if (curve > 0 && Number.isFinite(curve)) {
       const moved = bend + ((0.5 * (a - c)) / curve) * ((at[1] as number) - (at[0] as number));
-      const there = reduced.rss(moved, withSecond);
+      const bent = reduced.bendAt(moved);
+      const there = withSecond ? bent.both : bent.alone;
       if (there < least) {
         bend = moved;
         least = there;

@@ -20,9 +20,15 @@ import {
   type Upper,
   withAxisError,
 } from "./points.js";
+import type { BentTerm } from "./profile.js";
 
 const CURVE = 0.42;
-const bent = (x: number, v: number): number => (x > v ? (x - v) * (1 + CURVE * (1 - v / x)) : 0);
+const bent: BentTerm = (x, v, into) => {
+  for (let i = 0; i < x.length; i++) {
+    const here = x[i] as number;
+    into[i] = here > v ? (here - v) * (1 + CURVE * (1 - v / here)) : 0;
+  }
+};
 
 export function excessCo2(points: Points, upper: Upper): Reading {
   const method = "excess CO2";

@@ -14,19 +14,25 @@ export function removeBasis(column: Float64Array, basis: readonly Float64Array[]
   }
 }
 
-/** column, scaled to length 1 after removeBasis; undefined when the basis already holds it. */
+/** `column` after removeBasis, in place, and that scaled to length 1; undefined when the basis already holds it. */
 export function unitBeside(column: Float64Array, basis: readonly Float64Array[]): Float64Array | undefined {
   const before = Math.sqrt(dot(column, column));
   removeBasis(column, basis);
   const size = Math.sqrt(dot(column, column));
-  return size > 1e-9 * before && size > 0 ? column.map((value) => value / size) : undefined;
+  if (!(size > 1e-9 * before && size > 0)) return undefined;
+  const unit = new Float64Array(column.length);
+  for (let i = 0; i < column.length; i++) unit[i] = (column[i] as number) / size;
+  return unit;
 }
 
 /** Coefficients of y on the terms with weights, by elimination with pivots; 0 for a term the others already hold. */
 export function coefficients(terms: readonly Float64Array[], y: Float64Array, weight: Float64Array): number[] {
   const size = terms.length;
-  const weighted = terms.map((term) => term.map((value, i) => value * (weight[i] as number)));
-  const rows = weighted.map((a) => [...terms.map((b) => dot(a, b)), dot(a, y)]);
+  const weighted = new Float64Array(y.length);
+  const rows = terms.map((term) => {
+    for (let i = 0; i < weighted.length; i++) weighted[i] = (term[i] as number) * (weight[i] as number);
+    return [...terms.map((other) => dot(weighted, other)), dot(weighted, y)];
+  });
   for (let k = 0; k < size; k++) {
     let pivot = k;
     for (let i = k + 1; i < size; i++) if (cell(rows, i, k) > cell(rows, pivot, k)) pivot = i;

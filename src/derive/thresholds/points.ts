@@ -5,6 +5,7 @@
 import { fitLine } from "../../kernel/statistics.js";
 import type { BentFit } from "./bent-line.js";
 import type { Bins } from "./bins.js";
+import type { BentTerm } from "./profile.js";
 import { type Smooth, smoothInTime } from "./smooth.js";
 
 /** Half width of the window that smooths VO2 over time: three bins each side weigh half or more. */
@@ -42,27 +43,33 @@ export interface Channel {
   readonly inverse: Float64Array;
   /** (dx/dt)/x: CO2 goes into and out of stores when VO2 moves fast, as after each step of load. */
   readonly stores: Float64Array;
-  readonly index: Int32Array;
+  readonly index: readonly number[];
 }
 
 /** y of each bin (NaN = missing) → the fit's columns, missing ones dropped. */
 export function channelOf(points: Points, y: Float64Array): Channel {
-  const index = Int32Array.from([...y.keys()].filter((i) => Number.isFinite(y[i]) && (points.x[i] as number) > 0));
-  const take = (xs: Float64Array) => Float64Array.from(index, (i) => xs[i] as number);
-  const x = take(points.x);
-  return {
-    x,
-    y: take(y),
-    weight: take(points.bins.count),
-    one: x.map(() => 1),
-    inverse: x.map((v) => 1 / v),
-    stores: take(points.axis.slope).map((s, i) => s / (x[i] as number)),
-    index,
+  const index: number[] = [];
+  for (let i = 0; i < y.length; i++) if (Number.isFinite(y[i] as number) && (points.x[i] as number) > 0) index.push(i);
+  const take = (xs: Float64Array) => {
+    const taken = new Float64Array(index.length);
+    for (let k = 0; k < taken.length; k++) taken[k] = xs[index[k] as number] as number;
+    return taken;
   };
+  const x = take(points.x);
+  const inverse = new Float64Array(x.length);
+  const stores = take(points.axis.slope);
+  for (let k = 0; k < x.length; k++) {
+    inverse[k] = 1 / (x[k] as number);
+    stores[k] = (stores[k] as number) / (x[k] as number);
+  }
+  const one = new Float64Array(x.length).fill(1);
+  return { x, y: take(y), weight: take(points.bins.count), one, inverse, stores, index };
 }
 
 /** A straight line in VCO2 against VO2 is a hyperbola in their ratio; its bend at v has this form. */
-export const hyperbolicBend = (x: number, v: number): number => (x > v ? 1 - v / x : 0);
+export const hyperbolicBend: BentTerm = (x, v, into) => {
+  for (let i = 0; i < x.length; i++) into[i] = (x[i] as number) > v ? 1 - v / (x[i] as number) : 0;
+};
 
 /** What is known of VT2 when VT1 is sought: VT1 lies below it, and the curve may bend again there. */
 export interface Upper {

@@ -4,6 +4,9 @@
  */
 import { dot, removeBasis, unitBeside } from "./orthogonal.js";
 
+/** Fills a column with the bent term at each x: 0 up to v. */
+export type BentTerm = (x: Float64Array, v: number, into: Float64Array) => void;
+
 export interface BentProblem {
   /** Position of each point on the axis of the bend. */
   readonly x: Float64Array;
@@ -12,8 +15,7 @@ export interface BentProblem {
   readonly weight: Float64Array;
   /** Terms without bend, a column each; the constant first. */
   readonly terms: readonly Float64Array[];
-  /** The bent term: 0 below v. */
-  readonly bent: (x: number, v: number) => number;
+  readonly bent: BentTerm;
   readonly sign: 1 | -1;
   /** Points that must lie on each side of the bend. */
   readonly side: number;
@@ -34,8 +36,8 @@ export interface Reduced {
   readonly none: number;
   /** Least with the second bend alone, or `none`. */
   readonly secondAlone: number;
-  /** Least for a bend at v, with or without a second one. */
-  rss(v: number, withSecond: boolean): number;
+  /** Least for a bend at v: by itself, and with a second one above it where that is better. */
+  bendAt(v: number): Bend;
   /** What the best fit at v leaves, and how much the bent term takes part. */
   settle(
     v: number,
@@ -43,6 +45,14 @@ export interface Reduced {
   ): { readonly residual: Float64Array; readonly change: number; readonly second?: number };
 }
 
+interface Bend {
+  /** Residual sum of squares and coefficient of the bent term. */
+  readonly alone: number;
+  readonly change: number;
+  readonly both: number;
+  readonly changeOfBoth: number;
+  readonly second: Candidate | undefined;
+}
 interface Candidate {
   readonly at: number;
   readonly unit: Float64Array;
@@ -51,44 +61,51 @@ interface Candidate {
 
 export function reduce(problem: BentProblem): Reduced {
   const { x, y, weight, terms, bent, sign } = problem;
-  const n = x.length;
+  const gap = problem.second?.gap ?? 0;
   const root = weight.map(Math.sqrt);
-  const scaled = (column: Float64Array) => column.map((value, i) => value * (root[i] as number));
   const basis: Float64Array[] = [];
   for (const term of terms) {
-    const unit = unitBeside(scaled(term), basis);
+    const unit = unitBeside(times(term.slice(), root), basis);
     if (unit !== undefined) basis.push(unit);
   }
-  const rest = scaled(y);
+  const rest = times(y.slice(), root);
   removeBasis(rest, basis);
   const none = dot(rest, rest);
+
+  const h = new Float64Array(x.length);
   const candidates: Candidate[] = [];
   for (const at of problem.second?.at ?? []) {
-    const unit = unitBeside(scaled(x.map((value) => bent(value, at))), basis);
+    bent(x, at, h);
+    const unit = unitBeside(times(h, root), basis);
     if (unit !== undefined) candidates.push({ at, unit, along: dot(unit, rest) });
   }
 
-  const h = new Float64Array(n);
-  const bendAt = (v: number, withSecond: boolean): { rss: number; change: number; second?: Candidate } => {
-    for (let i = 0; i < n; i++) h[i] = bent(x[i] as number, v) * (root[i] as number);
-    removeBasis(h, basis);
+  const bendAt = (v: number): Bend => {
+    bent(x, v, h);
+    removeBasis(times(h, root), basis);
     const size = dot(h, h);
     const along = dot(h, rest);
-    const alone = size > 1e-12 && along * sign > 0 ? along / size : 0;
-    let best: { rss: number; change: number; second?: Candidate } = { rss: none - alone * along, change: alone };
-    if (!withSecond) return best;
-    for (const second of candidates) {
-      if (second.at < v + (problem.second?.gap ?? 0)) continue;
-      const shared = dot(h, second.unit);
+    const change = size > 1e-12 && along * sign > 0 ? along / size : 0;
+    const alone = none - change * along;
+    let both = alone;
+    let changeOfBoth = change;
+    let second: Candidate | undefined;
+    for (let k = 0; k < candidates.length; k++) {
+      const candidate = candidates[k] as Candidate;
+      if (candidate.at < v + gap) continue;
+      const shared = dot(h, candidate.unit);
       const left = size - shared * shared;
-      const raw = left > 1e-9 * size ? (along - shared * second.along) / left : 0;
-      const change = raw * sign > 0 ? raw : 0;
-      const share = second.along - change * shared;
+      const raw = left > 1e-9 * size ? (along - shared * candidate.along) / left : 0;
+      const beside = raw * sign > 0 ? raw : 0;
+      const share = candidate.along - beside * shared;
       if (share * sign < 0) continue;
-      const rss = none - second.along ** 2 - change * change * left;
-      if (rss < best.rss) best = { rss, change, second };
+      const rss = none - candidate.along ** 2 - beside * beside * left;
+      if (!(rss < both)) continue;
+      both = rss;
+      changeOfBoth = beside;
+      second = candidate;
     }
-    return best;
+    return { alone, change, both, changeOfBoth, second };
   };
 
   return {
@@ -97,16 +114,24 @@ export function reduce(problem: BentProblem): Reduced {
       (least, c) => (c.along * sign > 0 ? Math.min(least, none - c.along ** 2) : least),
       none,
     ),
-    rss: (v, withSecond) => bendAt(v, withSecond).rss,
+    bendAt,
     settle(v, withSecond) {
-      const { change, second } = bendAt(v, withSecond);
+      const bend = bendAt(v);
+      const change = withSecond ? bend.changeOfBoth : bend.change;
+      const second = withSecond ? bend.second : undefined;
       const residual = rest.slice();
       if (second !== undefined) {
         removeBasis(h, [second.unit]);
         removeBasis(residual, [second.unit]);
       }
-      for (let i = 0; i < n; i++) residual[i] = (residual[i] as number) - change * (h[i] as number);
+      for (let i = 0; i < h.length; i++) residual[i] = (residual[i] as number) - change * (h[i] as number);
       return { residual, change, ...(second === undefined ? {} : { second: second.at }) };
     },
   };
+}
+
+/** column · factor, point by point, in place. */
+function times(column: Float64Array, factor: Float64Array): Float64Array {
+  for (let i = 0; i < column.length; i++) column[i] = (column[i] as number) * (factor[i] as number);
+  return column;
 }

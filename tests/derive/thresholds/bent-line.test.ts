@@ -8,7 +8,8 @@ const hinge = (x: number, v: number) => Math.max(0, x - v);
 function problem(x: number[], y: number[]) {
   const xs = Float64Array.from(x);
   const one = xs.map(() => 1);
-  return { x: xs, y: Float64Array.from(y), weight: one, terms: [one, xs], bent: hinge, sign: 1 as const, side: 4 };
+  const bent = (at: Float64Array, v: number, into: Float64Array) => into.set(at.map((value) => hinge(value, v)));
+  return { x: xs, y: Float64Array.from(y), weight: one, terms: [one, xs], bent, sign: 1 as const, side: 4 };
 }
 const axis = Array.from({ length: 40 }, (_, i) => 1 + i / 20);
 const noisy = (seed: number, sd: number, v = 2.1) => {
