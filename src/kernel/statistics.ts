@@ -30,6 +30,35 @@ export function median(xs: ArrayLike<number>): number {
   return quantile(xs, 0.5);
 }
 
+/** Median of values without NaN, the same as median(); puts them in another order, and is done without sorting them. */
+export function medianInPlace(xs: Float64Array): number {
+  need(xs, 1, "median");
+  const half = xs.length >> 1;
+  // Hoare's selection: values are parted about one of them until the middle one stands in its place.
+  let left = 0;
+  let right = xs.length - 1;
+  while (left < right) {
+    const pivot = xs[(left + right) >> 1] as number;
+    let low = left;
+    let high = right;
+    while (low <= high) {
+      while ((xs[low] as number) < pivot) low++;
+      while ((xs[high] as number) > pivot) high--;
+      if (low > high) break;
+      const x = xs[low] as number;
+      xs[low++] = xs[high] as number;
+      xs[high--] = x;
+    }
+    if (high < half) left = low;
+    if (low > half) right = high;
+  }
+  const upper = xs[half] as number;
+  if (xs.length % 2 === 1) return upper;
+  let lower = xs[0] as number;
+  for (let i = 1; i < half; i++) if ((xs[i] as number) > lower) lower = xs[i] as number;
+  return lower + (upper - lower) / 2;
+}
+
 /** Quantile by linear interpolation between order statistics, position (n − 1)·p (Hyndman & Fan type 7). p in 0…1. */
 export function quantile(xs: ArrayLike<number>, p: number): number {
   need(xs, 1, "quantile");

@@ -4,9 +4,10 @@
  */
 import { OutOfRange } from "../../kernel/formula.js";
 import type { Channel } from "../../kernel/series.js";
+import { blank, hasValues, positive } from "../columns.js";
 import { inspiredGas } from "./air.js";
 import { HIGHEST_FIO2, haldane } from "./haldane.js";
-import { blank, breathingFrequency, converted, expiredVolume, has, positive, type VolumeInput } from "./volume.js";
+import { breathingFrequency, converted, expiredVolume, type VolumeInput } from "./volume.js";
 
 export type RawLevel = "measured uptake" | "gas fractions" | "bags" | "stage means" | "workload only";
 
@@ -30,15 +31,13 @@ export function exchange(input: VolumeInput): Exchange {
 
   const frequency = breathingFrequency(series, notes);
   const volume = expiredVolume(series, frequency, notes);
-  const inspiredVolume = channel("inspired_ventilation_l_min");
-  const bags = has(channel("bag_volume_l"));
 
   const ve = converted(input, volume, "BTPS", (why) => {
     refused.ve = why;
   });
   const vo2 = channel("vo2_l_min");
   const vco2 = channel("vco2_l_min");
-  if (has(vo2) || has(vco2)) {
+  if (hasValues(vo2) || hasValues(vco2)) {
     const enriched = input.room?.fio2 !== undefined && input.room.fio2 > HIGHEST_FIO2 ? input.room.fio2 : undefined;
     if (enriched !== undefined) {
       refused.vo2 = `inspired oxygen was ${enriched}: with little nitrogen a small error of a fraction becomes a large one of uptake, so uptake in oxygen-enriched gas is not given`;
@@ -79,26 +78,26 @@ export function exchange(input: VolumeInput): Exchange {
 
   const feo2 = channel("feo2");
   const feco2 = channel("feco2");
-  const level: RawLevel = bags ? "bags" : "gas fractions";
+  const level: RawLevel = hasValues(channel("bag_volume_l")) ? "bags" : "gas fractions";
   const none = (why: string): Exchange => {
     for (const key of ["vo2", "vco2"] as const) refused[key] = why;
     return { level, vo2: blank(n), vco2: blank(n), ve, breathingFrequency: frequency, refused, notes };
   };
-  if (!has(feo2) && !has(feco2))
-    return { ...none("gas exchange was not measured"), level: has(volume.xs) ? level : "workload only" };
-  if (!has(feo2) || !has(feco2))
-    return none(`the expired ${has(feo2) ? "carbon dioxide" : "oxygen"} fraction was not recorded`);
+  if (!hasValues(feo2) && !hasValues(feco2))
+    return { ...none("gas exchange was not measured"), level: hasValues(volume.xs) ? level : "workload only" };
+  if (!hasValues(feo2) || !hasValues(feco2))
+    return none(`the expired ${hasValues(feo2) ? "carbon dioxide" : "oxygen"} fraction was not recorded`);
 
-  const measured = has(volume.xs) ? "expired" : "inspired";
+  const measured = hasValues(volume.xs) ? "expired" : "inspired";
   const source =
     measured === "expired"
       ? volume
       : {
-          xs: inspiredVolume,
+          xs: channel("inspired_ventilation_l_min"),
           condition: series.conditions.inspired_ventilation_l_min,
           channel: "inspired_ventilation_l_min" as const,
         };
-  if (!has(source.xs)) return none("ventilation was not recorded");
+  if (!hasValues(source.xs)) return none("ventilation was not recorded");
   if (source.condition === undefined)
     return none("the gas condition of ventilation (ATPS, BTPS, STPD …) is not stated in the column mapping");
   let stopped = "";
@@ -110,7 +109,7 @@ export function exchange(input: VolumeInput): Exchange {
   const fio2 = channel("fio2");
   const fico2 = series.channels.fico2 ?? blank(n);
   const stated = inspiredGas(input.room, input.choices);
-  const perRow = has(fio2);
+  const perRow = hasValues(fio2);
   if (!perRow && "missing" in stated) return none(stated.missing);
   const back = "value" in stated ? stated.value : undefined;
   if (!perRow && back !== undefined) {
@@ -136,7 +135,7 @@ export function exchange(input: VolumeInput): Exchange {
       lastReason = error.message;
     }
   }
-  if (!has(vo2)) return none(lastReason || "the inspired carbon dioxide fraction is not stated");
+  if (!hasValues(vo2)) return none(lastReason || "the inspired carbon dioxide fraction is not stated");
   if (refusedRows > 0) notes.push(`${refusedRows} rows without uptake: ${lastReason}`);
   if (measured === "inspired") {
     const body = converted(

@@ -3,6 +3,7 @@ import { OutOfRange } from "../../kernel/formula.js";
 import type { Choices } from "../../kernel/generated/choices.js";
 import type { Room } from "../../kernel/generated/session.js";
 import type { Channel, GasCondition, Series } from "../../kernel/series.js";
+import { blank, hasValues, positive } from "../columns.js";
 import { stationPressure } from "./air.js";
 import { volumeFactor } from "./volume-factor.js";
 
@@ -14,14 +15,6 @@ export interface VolumeInput {
   readonly gasTemperatureC: number | undefined;
 }
 
-export const blank = (n: number) => new Float64Array(n).fill(Number.NaN);
-export const positive = (xs: Float64Array | undefined, n: number): Float64Array => {
-  const out = blank(n);
-  if (xs !== undefined) for (let i = 0; i < n; i++) if ((xs[i] as number) > 0) out[i] = xs[i] as number;
-  return out;
-};
-export const has = (xs: Float64Array) => xs.some((x) => !Number.isNaN(x));
-
 export interface Volume {
   readonly xs: Float64Array; // L/min
   readonly condition: GasCondition | undefined;
@@ -32,9 +25,10 @@ export interface Volume {
 export function expiredVolume(series: Series, frequency: Float64Array, notes: string[]): Volume {
   const n = series.length;
   const flow = positive(series.channels.ventilation_l_min, n);
-  if (has(flow)) return { xs: flow, condition: series.conditions.ventilation_l_min, channel: "ventilation_l_min" };
+  if (hasValues(flow))
+    return { xs: flow, condition: series.conditions.ventilation_l_min, channel: "ventilation_l_min" };
   const bag = positive(series.channels.bag_volume_l, n);
-  if (has(bag)) {
+  if (hasValues(bag)) {
     const seconds = positive(series.channels.bag_duration_s, n);
     return {
       xs: bag.map((litres, i) => (litres * 60) / (seconds[i] as number)),
@@ -43,7 +37,7 @@ export function expiredVolume(series: Series, frequency: Float64Array, notes: st
     };
   }
   const tidal = positive(series.channels.tidal_volume_l, n);
-  if (has(tidal)) notes.push("ventilation is tidal volume times breathing frequency");
+  if (hasValues(tidal)) notes.push("ventilation is tidal volume times breathing frequency");
   return {
     xs: tidal.map((litres, i) => litres * (frequency[i] as number)),
     condition: series.conditions.tidal_volume_l,
@@ -56,7 +50,7 @@ export function breathingFrequency(series: Series, notes: string[]): Float64Arra
   const n = series.length;
   const recorded = positive(series.channels.breathing_frequency_per_min, n);
   const time = series.channels.time_s;
-  if (has(recorded) || time === undefined || series.channels.tidal_volume_l === undefined) return recorded;
+  if (hasValues(recorded) || time === undefined || series.channels.tidal_volume_l === undefined) return recorded;
   const steps = time.map((t, i) => (i === 0 ? Number.NaN : t - (time[i - 1] as number)));
   const usual = Float64Array.from(steps.filter((s) => s > 0)).sort();
   const middle = usual[usual.length >> 1];
@@ -73,7 +67,7 @@ export function converted(
   refuse: (why: string) => void,
 ): Float64Array {
   const { xs } = from;
-  if (!has(xs) || from.condition === to || from.condition === undefined) return xs.slice();
+  if (!hasValues(xs) || from.condition === to || from.condition === undefined) return xs;
   const pressure = stationPressure(input.room);
   if ("missing" in pressure) {
     refuse(`${pressure.missing}: ${from.condition} cannot be converted to ${to}`);
@@ -85,7 +79,7 @@ export function converted(
   const humidity = input.room?.humidity_pct === undefined ? Number.NaN : input.room.humidity_pct / 100;
   const still = ambient ? input.room?.temperature_c : input.gasTemperatureC;
   const needsTemperature = from.condition !== "BTPS" && from.condition !== "STPD";
-  if (needsTemperature && still === undefined && (own === undefined || !has(own))) {
+  if (needsTemperature && still === undefined && (own === undefined || !hasValues(own))) {
     refuse(
       ambient
         ? "room temperature (room.temperature_c) is not stated"

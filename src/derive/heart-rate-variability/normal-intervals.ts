@@ -8,7 +8,7 @@
  * one bad beat condemns its neighbour. Nothing is put in its place, and a difference is never taken across it.
  */
 import { type FormulaInfo, requireRange } from "../../kernel/formula.js";
-import { median } from "../../kernel/statistics.js";
+import { enter, leave, middle, movingWindow } from "../../kernel/moving-median.js";
 
 const HALF = 5;
 const LOWEST_MS = 300;
@@ -18,13 +18,19 @@ const FARTHEST = 0.25;
 /** Intervals in ms (NaN = missing) in, the same with null for what is left out. Refuses fewer than 11 intervals. */
 export function normalIntervals(rr: ArrayLike<number>): (number | null)[] {
   requireRange(info.id, "the number of intervals", rr.length, 2 * HALF + 1, Number.MAX_SAFE_INTEGER, "");
-  const possible = Array.from(rr, (x) => (x >= LOWEST_MS && x <= HIGHEST_MS ? x : null));
-  return possible.map((x, i) => {
-    if (x === null) return null;
-    const around = possible.slice(Math.max(0, i - HALF), i + HALF + 1).filter((y) => y !== null);
-    return Math.abs(x / median(around) - 1) > FARTHEST ? null : x;
-  });
+  const around = movingWindow(2 * HALF + 1);
+  const normal: (number | null)[] = [];
+  let to = 0;
+  for (let i = 0; i < rr.length; i++) {
+    if (i > HALF && possible(rr[i - HALF - 1] as number)) leave(around, rr[i - HALF - 1] as number);
+    for (; to <= i + HALF && to < rr.length; to++) if (possible(rr[to] as number)) enter(around, rr[to] as number);
+    const x = rr[i] as number;
+    normal.push(possible(x) && Math.abs(x / middle(around) - 1) <= FARTHEST ? x : null);
+  }
+  return normal;
 }
+
+const possible = (ms: number): boolean => ms >= LOWEST_MS && ms <= HIGHEST_MS;
 
 export const info: FormulaInfo<[ArrayLike<number>], (number | null)[]> = {
   id: "normal-intervals",

@@ -36,7 +36,9 @@ export function bestWindow(c: Channel, fromS: number, toS: number, widthS: numbe
   const { time, xs, excluded } = c;
   // A window may lie a twentieth of a sample outside the phase: clocks are printed rounded.
   const slack = 0.05 * c.intervalS;
-  let best: Window | undefined;
+  let highest = Number.NEGATIVE_INFINITY;
+  let endS = Number.NaN;
+  let samples = 0;
   let sum = 0;
   let count = 0;
   let from = 0;
@@ -60,11 +62,13 @@ export function bestWindow(c: Channel, fromS: number, toS: number, widthS: numbe
     if (count === 0 || t - widthS < fromS - slack || !kept(i)) continue;
     if (count < FEWEST_BREATHS && widthS >= 10 && c.intervalS < 5) continue;
     const mean = sum / count;
-    if (best !== undefined && mean <= best.mean) continue;
+    if (mean <= highest) continue;
     if (covered(time, excluded, xs, from, i, t - widthS, c.intervalS) < COVERAGE * widthS) continue;
-    best = { mean, fromS: t - widthS, toS: t, n: count };
+    highest = mean;
+    endS = t;
+    samples = count;
   }
-  return best;
+  return samples === 0 ? undefined : { mean: highest, fromS: endS - widthS, toS: endS, n: samples };
 }
 
 /** Seconds of the window (startS, time[last]] that kept samples stand for. */

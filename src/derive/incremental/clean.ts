@@ -3,9 +3,10 @@
  * deleted. Marks a whole breath when its gases are in doubt; blanks one channel when only that is.
  */
 import { CLEANING_RULES, type CleaningRule } from "../../kernel/breaths.js";
+import { hasValues } from "../columns.js";
 import { type DeadRun, deadRuns, watched } from "./dead-channel.js";
 import { localOutliers } from "./local-outlier.js";
-import { type BreathChannel, type Columns, hasValues } from "./samples.js";
+import type { BreathChannel, Columns } from "./samples.js";
 
 export interface Excluded {
   readonly index: number;

@@ -2,8 +2,9 @@
 
 import type { Series } from "../../kernel/series.js";
 import type { Visit } from "../../kernel/visit.js";
+import { blank, positive } from "../columns.js";
 import { exchange } from "../gas/exchange.js";
-import { blank, type Samples } from "./samples.js";
+import type { Samples } from "./samples.js";
 
 export function fromSeries(visit: Visit, series: Series): Samples {
   const n = series.length;
@@ -13,12 +14,9 @@ export function fromSeries(visit: Visit, series: Series): Samples {
     choices: visit.choices,
     gasTemperatureC: visit.session.incremental?.gas_temperature_c,
   });
-  const asRead = (xs: Float64Array | undefined) => xs ?? blank(n);
-  const positive = (xs: Float64Array | undefined) => {
-    const out = blank(n);
-    if (xs !== undefined) for (let i = 0; i < n; i++) if ((xs[i] as number) > 0) out[i] = xs[i] as number;
-    return out;
-  };
+  const none = blank(n); // shared: cleaning only ever takes values away
+  const asRead = (xs: Float64Array | undefined) => xs ?? none;
+  const above0 = (xs: Float64Array | undefined) => (xs === undefined ? none : positive(xs, n));
   const c = series.channels;
   const notes = [...gas.notes];
   const volume = c.ventilation_l_min ? "ventilation_l_min" : c.tidal_volume_l ? "tidal_volume_l" : undefined;
@@ -36,14 +34,14 @@ export function fromSeries(visit: Visit, series: Series): Samples {
     vco2: gas.vco2,
     ve: gas.ve,
     breathingFrequency: gas.breathingFrequency,
-    heartRate: positive(c.heart_rate_bpm),
-    petO2: positive(c.peto2_mmhg),
-    petCO2: positive(c.petco2_mmhg),
-    spo2: positive(c.spo2_pct),
+    heartRate: above0(c.heart_rate_bpm),
+    petO2: above0(c.peto2_mmhg),
+    petCO2: above0(c.petco2_mmhg),
+    spo2: above0(c.spo2_pct),
     speed: asRead(c.speed_km_h),
     grade: asRead(c.grade_pct),
     power: asRead(c.power_w),
     cadence: asRead(c.cadence_rpm),
-    rpe: positive(c.rpe),
+    rpe: above0(c.rpe),
   };
 }

@@ -2,8 +2,9 @@
 import type { DouglasBag, Incremental, TypedStage } from "../../kernel/generated/session.js";
 import type { Series } from "../../kernel/series.js";
 import type { Visit } from "../../kernel/visit.js";
+import { blank } from "../columns.js";
 import { fromSeries } from "./from-series.js";
-import { blank, type Samples } from "./samples.js";
+import type { Samples } from "./samples.js";
 
 const column = <T>(rows: readonly T[], pick: (row: T) => number | undefined) =>
   Float64Array.from(rows, (row) => pick(row) ?? Number.NaN);

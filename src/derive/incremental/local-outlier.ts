@@ -9,7 +9,8 @@
  * breath from every mean, and it stays in the file, counted and listed. Means over 5 s or longer are never edited.
  */
 import type { FormulaInfo } from "../../kernel/formula.js";
-import { median } from "../../kernel/statistics.js";
+import { enter, leave, middle, movingWindow } from "../../kernel/moving-median.js";
+import { medianInPlace } from "../../kernel/statistics.js";
 
 const NEIGHBOURS_S = 15;
 const SPREAD_S = 60;
@@ -26,75 +27,58 @@ export function localOutliers(
   limitSd = LIMIT_SD,
 ): Uint8Array {
   const n = xs.length;
-  const out = new Uint8Array(n);
-  const centre = new Float64Array(n).fill(Number.NaN);
-  const away = new Float64Array(n).fill(Number.NaN);
-  const usable = (i: number) => skip[i] === 0 && !Number.isNaN(xs[i] as number);
+  const centre = localMedians(time, xs, group, skip);
+  const away = new Float64Array(n);
+  for (let i = 0; i < n; i++) away[i] = Math.abs((xs[i] as number) - (centre[i] as number));
 
-  const sorted = new Float64Array(n);
+  // The spread moves slowly: its window is laid anew for every quarter of it, and looked at when a breath is far off.
+  const out = new Uint8Array(n);
+  const near = new Float64Array(n);
   let size = 0;
-  const place = (x: number) => {
-    let low = 0;
-    let high = size;
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((sorted[middle] as number) < x) low = middle + 1;
-      else high = middle;
+  let spread = Number.NaN;
+  let asked = Number.NEGATIVE_INFINITY;
+  let from = 0;
+  for (let i = 0; i < n; i++) {
+    const distance = away[i] as number;
+    if (Number.isNaN(distance)) continue;
+    const t = time[i] as number;
+    const changed = i > 0 && group[i] !== group[i - 1];
+    if (changed || t - asked > SPREAD_S / 4 || size < FEWEST) {
+      asked = t;
+      spread = Number.NaN;
+      while (from < i && ((time[from] as number) < t - SPREAD_S || group[from] !== group[i])) from++;
+      size = 0;
+      for (let j = from; j < n && group[j] === group[i] && !((time[j] as number) > t + SPREAD_S); j++)
+        if (!Number.isNaN(away[j] as number)) near[size++] = away[j] as number;
     }
-    return low;
-  };
+    if (size < FEWEST || !(distance > LEAST_SHARE * (centre[i] as number))) continue;
+    if (Number.isNaN(spread)) spread = 1.4826 * medianInPlace(near.subarray(0, size));
+    if (distance > limitSd * spread) out[i] = 1;
+  }
+  return out;
+}
+
+/** Median of the usable values within 15 s of each, same group; NaN where there are too few or the value is not usable. */
+function localMedians(time: Float64Array, xs: Float64Array, group: Uint8Array, skip: Uint8Array): Float64Array {
+  const n = xs.length;
+  const centre = new Float64Array(n).fill(Number.NaN);
+  const near = movingWindow(n);
   let from = 0;
   let to = 0;
   for (let i = 0; i < n; i++) {
     if (i > 0 && group[i] !== group[i - 1]) {
-      size = 0;
+      near.size = 0;
       from = i;
       to = i;
     }
     const t = time[i] as number;
-    while (to < n && group[to] === group[i] && (skip[to] !== 0 || (time[to] as number) <= t + NEIGHBOURS_S)) {
-      if (usable(to)) {
-        const at = place(xs[to] as number);
-        sorted.copyWithin(at + 1, at, size);
-        sorted[at] = xs[to] as number;
-        size++;
-      }
-      to++;
-    }
-    while (from < to && (skip[from] !== 0 || (time[from] as number) < t - NEIGHBOURS_S)) {
-      if (usable(from)) {
-        const at = place(xs[from] as number);
-        sorted.copyWithin(at, at + 1, size);
-        size--;
-      }
-      from++;
-    }
-    if (!usable(i) || size < FEWEST) continue;
-    const half = size >> 1;
-    centre[i] = size % 2 ? (sorted[half] as number) : ((sorted[half - 1] as number) + (sorted[half] as number)) / 2;
-    away[i] = Math.abs((xs[i] as number) - (centre[i] as number));
+    for (; to < n && group[to] === group[i] && (skip[to] !== 0 || (time[to] as number) <= t + NEIGHBOURS_S); to++)
+      if (skip[to] === 0 && !Number.isNaN(xs[to] as number)) enter(near, xs[to] as number);
+    for (; from < to && (skip[from] !== 0 || (time[from] as number) < t - NEIGHBOURS_S); from++)
+      if (skip[from] === 0 && !Number.isNaN(xs[from] as number)) leave(near, xs[from] as number);
+    if (skip[i] === 0 && !Number.isNaN(xs[i] as number) && near.size >= FEWEST) centre[i] = middle(near);
   }
-
-  // The spread moves slowly: it is found once for every quarter of its window.
-  let spread = Number.NaN;
-  let asked = Number.NEGATIVE_INFINITY;
-  let left = 0;
-  for (let i = 0; i < n; i++) {
-    if (Number.isNaN(away[i] as number)) continue;
-    const t = time[i] as number;
-    const changed = i > 0 && group[i] !== group[i - 1];
-    if (changed || t - asked > SPREAD_S / 4 || Number.isNaN(spread)) {
-      asked = t;
-      while (left < i && ((time[left] as number) < t - SPREAD_S || group[left] !== group[i])) left++;
-      const near: number[] = [];
-      for (let j = left; j < n && group[j] === group[i] && !((time[j] as number) > t + SPREAD_S); j++)
-        if (!Number.isNaN(away[j] as number)) near.push(away[j] as number);
-      spread = near.length >= FEWEST ? 1.4826 * median(near) : Number.NaN;
-    }
-    const distance = away[i] as number;
-    if (distance > limitSd * spread && distance > LEAST_SHARE * (centre[i] as number)) out[i] = 1;
-  }
-  return out;
+  return centre;
 }
 
 const count = (...xs: number[]): number => {

@@ -10,41 +10,60 @@ export interface Means {
   readonly n: number;
   readonly of: Readonly<Record<BreathChannel, number | null>>;
 }
-const AVERAGED = ["vo2", "vco2", "ve", "breathingFrequency", "heartRate", "petO2", "petCO2", "spo2"] as const;
-/** Settings of the ergometer and answers of the client: the last one counts. */
-const LAST = ["speed", "grade", "power", "cadence", "rpe"] as const;
 
 /** Plain means over (fromS, toS]; null where a channel has no value there. */
 export function meansOver(test: Prepared, fromS: number, toS: number): Means {
   const b = test.breaths;
-  const of: Record<string, number | null> = {};
-  const sums = new Float64Array(AVERAGED.length);
-  const counts = new Int32Array(AVERAGED.length);
-  const last = new Float64Array(LAST.length).fill(Number.NaN);
+  const { time, excluded } = b;
+  const first = firstAfter(time, excluded, fromS);
   let n = 0;
-  for (let i = firstAfter(b.time, b.excluded, fromS); i < b.n; i++) {
-    if (b.excluded[i] === 1) continue;
-    if ((b.time[i] as number) > toS + 1e-9) break;
-    LAST.forEach((name, k) => {
-      const x = b[name][i] as number;
-      if (!Number.isNaN(x)) last[k] = x;
-    });
-    if (b.excluded[i] !== 0) continue;
-    n++;
-    AVERAGED.forEach((name, k) => {
-      const x = b[name][i] as number;
-      if (Number.isNaN(x)) return;
-      sums[k] = (sums[k] as number) + x;
-      counts[k] = (counts[k] as number) + 1;
-    });
+  let end = first;
+  for (; end < b.n; end++) {
+    if (excluded[end] === 1) continue;
+    if ((time[end] as number) > toS + 1e-9) break;
+    if (excluded[end] === 0) n++;
   }
-  AVERAGED.forEach((name, k) => {
-    of[name] = counts[k] === 0 ? null : (sums[k] as number) / (counts[k] as number);
-  });
-  LAST.forEach((name, k) => {
-    of[name] = Number.isNaN(last[k] as number) ? null : (last[k] as number);
-  });
-  return { n, of: of as Means["of"] };
+  const mean = (xs: Float64Array) => meanOf(xs, excluded, first, end);
+  // Settings of the ergometer and answers of the client: the last one counts.
+  const last = (xs: Float64Array) => lastOf(xs, excluded, first, end);
+  return {
+    n,
+    of: {
+      vo2: mean(b.vo2),
+      vco2: mean(b.vco2),
+      ve: mean(b.ve),
+      breathingFrequency: mean(b.breathingFrequency),
+      heartRate: mean(b.heartRate),
+      petO2: mean(b.petO2),
+      petCO2: mean(b.petCO2),
+      spo2: mean(b.spo2),
+      speed: last(b.speed),
+      grade: last(b.grade),
+      power: last(b.power),
+      cadence: last(b.cadence),
+      rpe: last(b.rpe),
+    },
+  };
+}
+
+/** Mean of the kept samples from `first` to before `end`. */
+function meanOf(xs: Float64Array, excluded: Uint8Array, first: number, end: number): number | null {
+  let sum = 0;
+  let count = 0;
+  for (let i = first; i < end; i++) {
+    const x = xs[i] as number;
+    if (excluded[i] !== 0 || Number.isNaN(x)) continue;
+    sum += x;
+    count++;
+  }
+  return count === 0 ? null : sum / count;
+}
+
+/** Last value of any sample that has a place in time. */
+function lastOf(xs: Float64Array, excluded: Uint8Array, first: number, end: number): number | null {
+  for (let i = end - 1; i >= first; i--)
+    if (excluded[i] !== 1 && !Number.isNaN(xs[i] as number)) return xs[i] as number;
+  return null;
 }
 
 function firstAfter(time: Float64Array, excluded: Uint8Array, t: number): number {

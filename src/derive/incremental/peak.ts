@@ -7,12 +7,13 @@ import type { MeasurementError } from "../../kernel/measure.js";
 import type { Ref } from "../../kernel/notebook.js";
 import { toDecimals } from "../../kernel/rounding.js";
 import { mean } from "../../kernel/statistics.js";
+import { hasValues } from "../columns.js";
 import { removeBasis, unitBeside } from "../thresholds/orthogonal.js";
 import { bestWindow, type Channel, meanIn, type Window } from "./best-window.js";
 import { describeDead } from "./dead-channel.js";
 import type { PhaseSpan } from "./phases.js";
 import type { Prepared } from "./prepare.js";
-import { type BreathChannel, CHANNEL_TITLES, hasValues } from "./samples.js";
+import { type BreathChannel, CHANNEL_TITLES } from "./samples.js";
 
 export const WINDOWS_S = [10, 15, 20, 30, 60] as const;
 
@@ -151,13 +152,12 @@ export function breathNoise(test: Prepared, span: PhaseSpan): BreathNoise | unde
 function besideCubic(time: readonly number[], xs: readonly number[]): Float64Array {
   const middle = mean(time);
   const half = Math.max(1, ((time.at(-1) as number) - (time[0] as number)) / 2);
-  const rest = Float64Array.from(xs);
+  const rest = new Float64Array(xs);
   const basis: Float64Array[] = [];
   for (const power of [0, 1, 2, 3]) {
-    const unit = unitBeside(
-      Float64Array.from(time, (t) => ((t - middle) / half) ** power),
-      basis,
-    );
+    const term = new Float64Array(time.length);
+    for (let i = 0; i < term.length; i++) term[i] = (((time[i] as number) - middle) / half) ** power;
+    const unit = unitBeside(term, basis);
     if (unit !== undefined) basis.push(unit);
   }
   removeBasis(rest, basis);

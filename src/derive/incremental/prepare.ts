@@ -4,6 +4,7 @@
  */
 import type { Breaths } from "../../kernel/breaths.js";
 import type { Visit } from "../../kernel/visit.js";
+import { hasValues } from "../columns.js";
 import type { RawLevel } from "../gas/exchange.js";
 import { choosePhases, phaseOf, withProtocol } from "./choose-phases.js";
 import { blankDead, type Excluded, impossibleValues, oddBreaths, timeFaults } from "./clean.js";
@@ -12,7 +13,7 @@ import { fromSeries } from "./from-series.js";
 import { fromBags, fromStages } from "./from-typed.js";
 import type { PhaseSpan } from "./phases.js";
 import { type Gap, gapsIn, lastTime, rhythm } from "./rhythm.js";
-import { hasValues, type Samples } from "./samples.js";
+import type { Samples } from "./samples.js";
 import { type WorkUnit, workOf } from "./workload.js";
 
 export interface Prepared {

@@ -6,18 +6,19 @@ export interface Gap {
 
 /** Usual step between samples and the moment the first one began. */
 export function rhythm(time: Float64Array, excluded: Uint8Array): { intervalS: number; startS: number } {
-  const steps: number[] = [];
+  const steps = new Float64Array(time.length);
+  let n = 0;
   let last = Number.NaN;
   let first = Number.NaN;
   for (let i = 0; i < time.length; i++) {
     if (excluded[i] !== 0) continue;
     const t = time[i] as number;
     if (Number.isNaN(first)) first = t;
-    else steps.push(t - last);
+    else steps[n++] = t - last;
     last = t;
   }
-  const sorted = Float64Array.from(steps).sort();
-  const intervalS = sorted[sorted.length >> 1] ?? first;
+  const sorted = steps.subarray(0, n).sort();
+  const intervalS = sorted[n >> 1] ?? first;
   return { intervalS, startS: first - intervalS };
 }
 

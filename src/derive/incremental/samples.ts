@@ -48,9 +48,3 @@ export interface Samples extends Columns {
   readonly refused: { readonly vo2?: string; readonly vco2?: string; readonly ve?: string };
   readonly notes: readonly string[];
 }
-
-export const blank = (n: number): Float64Array => new Float64Array(n).fill(Number.NaN);
-export const hasValues = (xs: Float64Array): boolean => {
-  for (let i = 0; i < xs.length; i++) if (!Number.isNaN(xs[i] as number)) return true;
-  return false;
-};

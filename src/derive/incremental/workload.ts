@@ -4,7 +4,7 @@
  * it is never shown as a measured value.
  */
 import type { IncrementalProtocol } from "../../kernel/generated/session.js";
-import { hasValues } from "./samples.js";
+import { hasValues } from "../columns.js";
 
 export type WorkUnit = "W" | "mL/kg/min" | "none";
 

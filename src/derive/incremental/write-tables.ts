@@ -3,6 +3,7 @@ import type { Cell } from "../../kernel/measure.js";
 import type { Notebook, Ref } from "../../kernel/notebook.js";
 import { toDecimals } from "../../kernel/rounding.js";
 import type { Visit } from "../../kernel/visit.js";
+import { hasValues } from "../columns.js";
 import { describeDead } from "./dead-channel.js";
 import { info as OUTLIER } from "./local-outlier.js";
 import { BIN_COLUMNS, binRows, STAGE_COLUMNS, stageRows } from "./means.js";
@@ -11,7 +12,7 @@ import type { PhaseSpan } from "./phases.js";
 import type { Prepared } from "./prepare.js";
 
 import { info as MEANS } from "./sample-means.js";
-import { CHANNEL_TITLES, hasValues } from "./samples.js";
+import { CHANNEL_TITLES } from "./samples.js";
 import { type Stages, stagesOf } from "./stages.js";
 
 export const fileRef = (visit: Visit): Ref => ({
