@@ -141,5 +141,6 @@ export function inputsOf(refs: readonly Ref[], entries: ReadonlyMap<string, Entr
 /** A value as an input prints it: six digits of a number, a list with commas, a word as it is. */
 function inputText(value: unknown): string {
   if (Array.isArray(value)) return value.map(inputText).join(", ");
-  return typeof value === "number" ? String(Number(value.toPrecision(6))) : String(value);
+  if (typeof value !== "number" || (Number.isInteger(value) && Math.abs(value) < 1e6)) return String(value);
+  return String(Number(value.toPrecision(6)));
 }
