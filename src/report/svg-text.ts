@@ -84,9 +84,13 @@ const MARKS: Readonly<Record<string, (items: readonly Item[], clouds: Waiting) =
   rule: each(
     (item) => `<line${translate(item.x, item.y)} x2="${tenth(across(item))}" y2="${tenth(down(item))}"${look(item)}/>`,
   ),
-  rect: each(
-    (item) => `<path d="${rectangle(item.x ?? 0, item.y ?? 0, item.width ?? 0, item.height ?? 0)}"${look(item)}/>`,
-  ),
+  rect: (items) => {
+    const seen = look(items[0] as Item);
+    const paths = items.map(({ x = 0, y = 0, width = 0, height = 0 }) => rectangle(x, y, width, height));
+    // What is seen through shows where two overlap.
+    const drawn = seen.includes("-opacity=") ? paths : [paths.join("")];
+    return drawn.map((path) => `<path d="${path}"${seen}/>`).join("");
+  },
   text: each(text),
   symbol: symbols,
   line: (items, clouds) => {
@@ -126,13 +130,14 @@ const FEET: Readonly<Record<string, number>> = { top: 0.79, middle: 0.3, bottom:
 
 function text(item: Item): string {
   const { align = "", baseline = "", fontSize = 11, fontWeight = "normal", x = 0, y = 0, dx = 0, dy = 0 } = item;
+  const words = escaped(String(item.text ?? "").trim());
+  if (words === "") return "";
   if (item.angle) throw new Error("no way to write a text that is turned");
   const anchor = ANCHORS[align] ? ` text-anchor="${ANCHORS[align]}"` : "";
   const place = translate(x + dx, y + (dy + Math.round((FEET[baseline] ?? 0) * fontSize)));
   const weight = fontWeight === "normal" ? "" : ` font-weight="${fontWeight}"`;
   const open = `<text${anchor}${place} font-size="${fontSize}px"${weight}${look(item)}`;
-  const words = escaped(String(item.text ?? "").trim());
-  return words === "" ? `${open}/>` : `${open}>${words}</text>`;
+  return `${open}>${words}</text>`;
 }
 
 const LOOK = [

@@ -63,6 +63,18 @@ describe("a scene as text", () => {
     const bar: Mark = { marktype: "rect", items: [{ width: 3, height: 4, fill: "#111111", stroke: "transparent" }] };
     expect(written(bar)).toBe('<g><path d="M0,0h3v4h-3Z" fill="#111111"/></g>');
   });
+  it("draws bars alike as one path, those seen through apart, and no text that says nothing", () => {
+    const [one, two] = [
+      { width: 3, height: 4, fill: "#111111" },
+      { x: 5, width: 3, height: 4, fill: "#111111" },
+    ];
+    expect(written({ marktype: "rect", items: [one, two] })).toBe(
+      '<g><path d="M0,0h3v4h-3ZM5,0h3v4h-3Z" fill="#111111"/></g>',
+    );
+    const through = [one, two].map((item) => ({ ...item, fillOpacity: 0.5 }));
+    expect(written({ marktype: "rect", items: through }).match(/<path/g)).toHaveLength(2);
+    expect(written({ marktype: "text", items: [{ text: " " }] })).toBe("");
+  });
   it("escapes words", () => {
     const words: Mark = { marktype: "text", items: [{ x: 1, y: 2, text: '<b> & "c"', fontSize: 10, baseline: "top" }] };
     expect(written(words)).toBe(
@@ -72,6 +84,6 @@ describe("a scene as text", () => {
   it("refuses what it cannot write", () => {
     expect(() => written({ marktype: "arc", items: [{}] })).toThrow("the mark arc");
     expect(() => written({ marktype: "symbol", items: [{ shape: "cross" }] })).toThrow("cross");
-    expect(() => written({ marktype: "text", items: [{ angle: 90 }] })).toThrow("turned");
+    expect(() => written({ marktype: "text", items: [{ text: "up", angle: 90 }] })).toThrow("turned");
   });
 });
