@@ -63,9 +63,9 @@ export async function buildPractice(
 
   // Loaded only when there is something to build: finding nothing changed takes no formula.
   const { openCrew } = await import("./crew.js");
-  const crew = await openCrew(practice, { editions: wish.editions }, stale.size);
-  const printer =
-    wish.pdf && wish.editions.length > 0 ? (await import("../report/printer.js")).openPrinter() : undefined;
+  const printing = wish.pdf && wish.editions.length > 0;
+  const crew = await openCrew(practice, { editions: wish.editions }, stale.size, printing);
+  const printer = printing ? (await import("../report/printer.js")).openPrinter() : undefined;
   const progress = openProgress(stale.size);
   const problems = new Map<string, Diagnostic>();
   const report = (list: readonly Diagnostic[]) => {

@@ -23,13 +23,14 @@ export interface Crew {
 /** Fewer visits than this are done before a second thread has loaded the program. */
 const WORTH_A_THREAD = 12;
 
-export async function openCrew(practice: Practice, wish: ShopWish, visits: number): Promise<Crew> {
+/** `printing`: this thread has a browser to start and to feed meanwhile, so that even one visit goes to another. */
+export async function openCrew(practice: Practice, wish: ShopWish, visits: number, printing = false): Promise<Crew> {
   const size = Math.min(availableParallelism(), Math.floor(visits / WORTH_A_THREAD));
-  if (size < 2) {
+  if (size < 2 && !printing) {
     const shop = await openShop(practice, wish);
     return { size: 1, build: shop.build, diagnostics: async () => shop.diagnostics, close: async () => undefined };
   }
-  return threads((roomy) => startHand(practice.root, wish, roomy), size);
+  return threads((roomy) => startHand(practice.root, wish, roomy), Math.max(size, 1));
 }
 
 export interface Task {

@@ -71,6 +71,9 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
     processId = launched.process()?.pid;
     return launched;
   };
+  // At once, so that it is ready by the time there is something to print; who prints hears of what went wrong.
+  browser = start();
+  browser.catch(() => undefined);
   const pageOf = async (slot: Slot): Promise<Page> => {
     browser ??= start();
     const running = await browser;

@@ -1,7 +1,7 @@
 /**
- * Handlebars, compiled once per template text (the program's own when it is built): strict (an absent value throws), partials see only what they are given,
- * everything is escaped but drawings this program made. A template has no helpers but each and if, so that an override
- * of a practice places text and can do nothing else.
+ * Handlebars, compiled once per template text (the program's own when it is built): strict (an absent value throws),
+ * partials see only what they are given, everything is escaped but drawings this program made. A template has no
+ * helpers but each and if, so that an override of a practice places text and can do nothing else.
  */
 import { createHash } from "node:crypto";
 import Handlebars from "handlebars";
