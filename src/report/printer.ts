@@ -52,7 +52,10 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
     waiting: 0,
   }));
 
+  let closing: Promise<void> = Promise.resolve();
+
   const start = async (): Promise<Browser> => {
+    await closing; // two browsers in one profile would spoil it
     const [{ default: puppeteer }, found] = await Promise.all([import("puppeteer-core"), findBrowser()]);
     await removeLeftProfiles();
     profile ??= await mkdtemp(join(tmpdir(), `${PROFILE}${process.pid}-`));
@@ -90,15 +93,19 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
     slot.used = 0;
     return page;
   };
-  const drop = async (): Promise<void> => {
+  const drop = (): Promise<void> => {
     const broken = browser;
     browser = undefined;
-    for (const slot of slots) slot.page = undefined;
-    const running = await broken?.catch(() => undefined);
     processId = undefined;
-    if (running === undefined) return;
-    await Promise.race([running.close().catch(() => undefined), new Promise((done) => setTimeout(done, 2000).unref())]);
-    running.process()?.kill("SIGKILL");
+    for (const slot of slots) slot.page = undefined;
+    closing = closing.then(async () => {
+      const running = await broken?.catch(() => undefined);
+      if (running === undefined) return;
+      const closed = running.close().catch(() => undefined);
+      await Promise.race([closed, new Promise((done) => setTimeout(done, 2000).unref())]);
+      running.process()?.kill("SIGKILL");
+    });
+    return closing;
   };
   const printOnce = async (slot: Slot, html: string): Promise<Uint8Array> => {
     const page = await pageOf(slot);
@@ -107,11 +114,14 @@ export function openPrinter({ pages = 2, limitMs = 30_000, refills = 200 }: Prin
     return page.pdf({ ...PRINT, timeout: limitMs });
   };
   const printTwice = async (slot: Slot, html: string, facts: PdfFacts): Promise<Uint8Array> => {
+    browser ??= start();
+    const used = browser;
     try {
       return finishPdf(await printOnce(slot, html), facts);
     } catch (first) {
       if (first instanceof Error && first.name === "NoBrowser") throw first;
-      await drop();
+      // Pages printed side by side break together: the first to notice gets a new browser, the others use it.
+      if (browser === used) await drop();
       try {
         return finishPdf(await printOnce(slot, html), facts);
       } catch (second) {

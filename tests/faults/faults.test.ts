@@ -22,9 +22,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { caseList } from "./case-list.js";
-import { digests, type Ended, resultsIn, run, start } from "./running.js";
+import { digests, type Ended, PROGRAM, resultsIn, run, start } from "./running.js";
 
 const cases = caseList("faults");
+const nobody = userWithoutRights();
 const home = mkdtempSync(join(tmpdir(), "faults-"));
 const fresh = join(home, "fresh");
 let undisturbed: Record<string, string>;
@@ -242,16 +243,31 @@ describe("the disk", () => {
     expect(() => appendFileSync(join(root, "lab.yaml"), "\n")).toThrow();
   }
 
-  it.skipIf(process.getuid?.() === 0)(
-    "a read-only folder (not as root, who may write anywhere): said, nothing written",
+  it.skipIf(nobody === undefined)(
+    "a read-only folder (as somebody who may not write there): said, nothing written",
     async () => {
-      const root = copy();
+      const root = copy(2);
+      chmodSync(home, 0o755);
       chmodSync(root, 0o555);
-      const end = await run(root, BUILD);
+      const before = digests(root);
+      const end = await run(root, BUILD, {}, "", nobody);
       chmodSync(root, 0o755);
       expect(end.code).toBe(1);
-      expect(end.err).toMatch(/may not be read or written by you/);
+      expect(end.err).toMatch(/\.waymark\/lock: cannot be made: may not be read or written by you/);
+      expect(digests(root)).toEqual(before);
+      expect(existsSync(join(root, ".waymark"))).toBe(false);
       told("read-only practice folder", end, "nothing written");
+      await run(root, BUILD);
+      const visit = visits(root)[0] as string;
+      appendFileSync(join(visit, "session.yaml"), "# read again\n");
+      const built = digests(root);
+      chmodSync(join(root, ".waymark"), 0o777);
+      for (const name of readdirSync(join(root, ".waymark"))) chmodSync(join(root, ".waymark", name), 0o777);
+      const inside = await run(root, BUILD, {}, "", nobody);
+      expect(inside.code).toBe(1);
+      expect(inside.err).toMatch(/results\.yaml: could not be written: may not be read or written by you/);
+      expect(digests(root)).toEqual(built);
+      told("read-only visit folder", inside, "old results untouched");
     },
   );
 
@@ -285,6 +301,21 @@ describe("the disk", () => {
     told("a visit's folder vanishes in the middle of a build", end, "other clients built, next build right");
   });
 
+  it("a session edited while the build is running is built again by the next one, even when the edit was taken back", async () => {
+    const root = copy();
+    const session = join(visits(root).at(-1) as string, "session.yaml");
+    const text = readFileSync(session, "utf8");
+    const edited = text.replace("right_kg: [40, 41, 40]", "right_kg: [40, 44, 40]").concat("# edited\n");
+    const { ended, until } = start(root, BUILD);
+    await until(() => resultsIn(root).length >= 1);
+    writeFileSync(session, edited);
+    const end = await ended;
+    expect(end).toMatchObject({ code: 0, err: "" });
+    writeFileSync(session, text);
+    await expectNextBuildRight(root);
+    told("a session edited while a build runs, the edit then taken back", end, "next build right");
+  });
+
   it("debris of killed builds is cleared away, that of a running one is not", async () => {
     const root = copy(2);
     const folder = visits(root)[0] as string;
@@ -298,6 +329,28 @@ describe("the disk", () => {
 });
 
 describe("records and clocks", () => {
+  it.each(["1970-01-01T00:00:01Z", "2099-12-31T23:59:59Z"])(
+    "a machine whose clock says %s writes the same bytes",
+    async (now) => {
+      const root = copy(4);
+      const clock = join(home, `clock-${now.slice(0, 4)}.mjs`);
+      // Loaded into every thread: the clock of the language, and what the program would take for today.
+      writeFileSync(
+        clock,
+        `const Real = Date, by = Real.parse(${JSON.stringify(now)}) - Real.now();
+globalThis.Date = class extends Real {
+  constructor(...given) { given.length === 0 ? super(Real.now() + by) : super(...given); }
+  static now() { return Real.now() + by; }
+};`,
+      );
+      const end = await run(root, BUILD, { NODE_OPTIONS: `--import=${clock}` });
+      expect(end).toMatchObject({ code: 0, err: "" });
+      expect(digests(root)).toEqual(wanted(root));
+      expect((await run(root, BUILD)).out).toBe("0 of 8 visits built, 8 unchanged.\n");
+      told(`the machine's clock says ${now.slice(0, 10)}`, end, "bytes as ever, found unchanged with a right clock");
+    },
+  );
+
   it("a clock that was wrong: files from 1970 and from 2099 are built and found unchanged", async () => {
     const root = copy(2);
     for (const [i, visit] of visits(root).entries()) {
@@ -362,6 +415,13 @@ describe("records and clocks", () => {
     told(`lock file: ${name}`, { code: 0, err: "" }, "taken over");
   });
 });
+
+/** A user who may not write everywhere: the one who runs the tests, or for root one without rights who can run the program. */
+function userWithoutRights(): { readonly uid?: number } | undefined {
+  if (process.getuid?.() !== 0) return process.getuid === undefined ? undefined : {};
+  const uid = 65_534;
+  return spawnSync(process.execPath, [PROGRAM, "--version"], { uid }).status === 0 ? { uid } : undefined;
+}
 
 function mounts(): boolean {
   const place = mkdtempSync(join(tmpdir(), "mount-"));

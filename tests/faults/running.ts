@@ -19,9 +19,15 @@ export interface Running {
   until(isTrue: () => boolean): Promise<void>;
 }
 
-/** `before` is a shell command run first in the same shell, e.g. a limit. */
-export function start(cwd: string, words: readonly string[], env: NodeJS.ProcessEnv = {}, before = ""): Running {
-  const options = { cwd, env: { ...process.env, ...env } };
+/** `before` is a shell command run first in the same shell, e.g. a limit; `as` another user. */
+export function start(
+  cwd: string,
+  words: readonly string[],
+  env: NodeJS.ProcessEnv = {},
+  before = "",
+  as: { readonly uid?: number } = {},
+): Running {
+  const options = { cwd, env: { ...process.env, ...env }, ...as };
   const child =
     before === ""
       ? spawn(process.execPath, [PROGRAM, ...words], options)
@@ -48,8 +54,7 @@ export function start(cwd: string, words: readonly string[], env: NodeJS.Process
   };
 }
 
-export const run = (cwd: string, words: readonly string[], env?: NodeJS.ProcessEnv, before?: string): Promise<Ended> =>
-  start(cwd, words, env, before).ended;
+export const run = (...given: Parameters<typeof start>): Promise<Ended> => start(...given).ended;
 
 /** Files of a practice, what lies in .waymark left out. Only names: a running build makes and renames files under one's eyes. */
 const filesIn = (root: string): string[] =>

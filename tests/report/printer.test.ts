@@ -30,6 +30,18 @@ describe.skipIf(found === undefined)("the printer (skipped where no Chromium is 
     await printer.close();
     expect(Buffer.compare(first, again)).toBe(0);
   });
+  it("prints all pages in work again after their browser was killed, in one new browser", async () => {
+    const printer = openPrinter({ pages: 2 });
+    const [first] = await Promise.all([printer.print(page("one"), facts), printer.print(page("two"), facts)]);
+    for (let i = 0; i < 3; i++) {
+      const pid = printer.processId();
+      const printed = Array.from({ length: 4 }, () => printer.print(page("one"), facts));
+      process.kill(pid as number, "SIGKILL");
+      for (const again of await Promise.all(printed)) expect(Buffer.compare(first as Uint8Array, again)).toBe(0);
+      expect(printer.processId()).not.toBe(pid);
+    }
+    await printer.close();
+  });
   it("removes its profile when it closes", async () => {
     const before = profiles();
     const printer = openPrinter({ pages: 1 });
