@@ -65,7 +65,7 @@ export function trendFigure(input: TrendFigureInput): Figure {
         y: y("y", unitOf(speech, unit)),
       }),
       layer("changed", "point", "mark-earlier", { x: x("x", null, dates), y: y("y", null) }),
-      layer("room", "point", "mark", { x: x("x", null, dates), y: y("y", null) }, { size: 0, strokeWidth: 0 }),
+      layer("room", "point", "unseen", { x: x("x", null, dates), y: y("y", null) }),
     ]),
     data: {
       values: rows,

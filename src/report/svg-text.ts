@@ -178,6 +178,7 @@ function symbols(items: readonly Item[]): string {
   if (/-opacity=|-dash/.test(look(items[0] as Item))) throw new Error("no way to write a point that is seen through");
   if (shape !== "circle") throw new Error(`no way to write a ${shape}`);
   const { fill, stroke, strokeWidth = 1 } = items[0] as Item;
+  if (!fill && !stroke) return "";
   const diameter = 2 * (Math.round(thousandth(Math.sqrt(size) / 2) * 10) / 10);
   const path = dots(items);
   const all = (colour: string, width: number): string =>

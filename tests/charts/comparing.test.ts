@@ -43,6 +43,11 @@ describe("trendFigure", () => {
     const svg = await openSvgDrawer(assets.theme).draw(flat, MARKS);
     expect(svg).toContain(">64<");
     expect(svg).not.toMatch(/62\.0+</);
+    const dots = [...svg.matchAll(/<path stroke-linecap="round"[^>]* d="([^"]*)"/g)].flatMap(
+      ([, d]) => d?.match(/h\.1/g) ?? [],
+    );
+    // Three visits, a disc and a rim each; what gives the axis its room is not drawn.
+    expect(dots).toHaveLength(6);
     expect(figure.data.room).toEqual([]);
   });
 });
