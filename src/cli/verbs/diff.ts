@@ -1,11 +1,12 @@
 import { spawnSync } from "node:child_process";
+import { createHash } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
-import { join, relative, resolve } from "node:path";
+import { join, resolve } from "node:path";
 import type { Results } from "../../kernel/results.js";
 import { readResults } from "../../results/read.js";
 import { RESULTS } from "../build-client.js";
 import { slashed, Unreadable } from "../files.js";
-import { moved, movesText } from "../moved.js";
+import { type Move, moved, movesText } from "../moved.js";
 import { findPractice, openPractice, select } from "../practice.js";
 import { type Verb, WrongUse } from "../verb.js";
 
@@ -38,31 +39,21 @@ export const verb: Verb = {
   },
   async run(words, flags, io) {
     const pairs = flags.files ? [betweenFiles(words)] : betweenPractices(words, flags, io.cwd);
-    const found = pairs.map((pair) => ({
-      ...pair,
-      moves: pair.before && pair.after ? moved(pair.before, pair.after) : [],
-    }));
+    const found: { readonly visit: string; readonly state: string; readonly moves: readonly Move[] }[] = [];
+    // One visit after the other: what did not move is not kept.
+    for (const { name, before, after } of pairs) {
+      const state = stateOf(before, after);
+      const moves = before && after ? moved(before, after) : [];
+      if (state !== "compared" || moves.length > 0) found.push({ visit: name, state, moves });
+    }
     if (flags.json) {
-      const data = found.map(({ name, before, after, moves }) => ({
-        visit: name,
-        state: stateOf(before, after),
-        moves,
-      }));
-      io.out(
-        `${JSON.stringify(
-          data.filter((d) => d.state !== "compared" || d.moves.length > 0),
-          null,
-          2,
-        )}\n`,
-      );
+      io.out(`${JSON.stringify(found, null, 2)}\n`);
       return 0;
     }
     const markdown = flags.markdown === true;
-    const blocks = found.flatMap(({ name, before, after, moves }) => {
-      const state = stateOf(before, after);
-      if (state !== "compared") return [`${markdown ? "### " : ""}${name}: ${state}`];
-      if (moves.length === 0) return [];
-      return [`${markdown ? "### " : ""}${name}\n${markdown ? "\n" : ""}${movesText(moves, markdown)}`];
+    const blocks = found.map(({ visit, state, moves }) => {
+      if (state !== "compared") return `${markdown ? "### " : ""}${visit}: ${state}`;
+      return `${markdown ? "### " : ""}${visit}\n${markdown ? "\n" : ""}${movesText(moves, markdown)}`;
     });
     io.out(blocks.length === 0 ? "No finding moved.\n" : `${blocks.join("\n\n")}\n`);
     return 0;
@@ -82,20 +73,27 @@ function betweenFiles(words: readonly string[]): Pair {
   return { name: `${old} → ${now}`, before: parsed(old, textOf(old)), after: parsed(now, textOf(now)) };
 }
 
-function betweenPractices(words: readonly string[], flags: Readonly<Record<string, unknown>>, cwd: string): Pair[] {
+/** Pairs whose texts differ; the others hold no finding that moved. */
+function* betweenPractices(
+  words: readonly string[],
+  flags: Readonly<Record<string, unknown>>,
+  cwd: string,
+): Generator<Pair> {
   const practice = openPractice(findPractice(words[0] ?? cwd));
-  const paths = [...select(practice, words, cwd)];
   const other = typeof flags.against === "string" ? findPractice(resolve(cwd, flags.against)) : undefined;
   const revision = typeof flags.from === "string" ? flags.from : "HEAD";
-  const top = other === undefined ? gitTop(practice.root) : "";
-  return paths.map((path) => {
+  const old =
+    other === undefined
+      ? committed(practice.root, revision)
+      : { is: () => false, text: (file: string) => textOf(join(other, file)) };
+  for (const path of select(practice, words, cwd)) {
     const file = `${path}/${RESULTS}`;
-    const old =
-      other === undefined
-        ? gitText(practice.root, revision, slashed(relative(top, join(practice.root, file))))
-        : textOf(join(other, file));
-    return { name: path, before: parsed(file, old), after: parsed(file, textOf(join(practice.root, file))) };
-  });
+    const now = textOf(join(practice.root, file));
+    if (now !== undefined && old.is(file, now)) continue;
+    const before = old.text(file);
+    if (before === now && now !== undefined) continue;
+    yield { name: path, before: parsed(file, before), after: parsed(file, now) };
+  }
 }
 
 const textOf = (path: string): string | undefined => (existsSync(path) ? readFileSync(path, "utf8") : undefined);
@@ -113,25 +111,39 @@ function parsed(name: string, text: string | undefined): Results | undefined {
   }
 }
 
-function gitTop(root: string): string {
-  const { status, stdout } = spawnSync("git", ["rev-parse", "--show-toplevel"], { cwd: root, encoding: "utf8" });
-  if (status !== 0)
+interface Committed {
+  /** Is this the text at the revision? False where it cannot be told without reading. */
+  is(file: string, text: string): boolean;
+  text(file: string): string | undefined;
+}
+
+/** The files of a practice at a revision: listed once, read when asked for. */
+function committed(root: string, revision: string): Committed {
+  const git = (...given: string[]) => spawnSync("git", given, { cwd: root, encoding: "utf8", maxBuffer: 200_000_000 });
+  if (git("rev-parse", "--show-toplevel").status !== 0)
     throw new Unreadable(
       root,
       "is not in a Git repository",
       "Compare with another copy: waymark diff --against PRACTICE.",
     );
-  return stdout.trim();
-}
-
-function gitText(root: string, revision: string, path: string): string | undefined {
-  if (revision.startsWith("-")) throw new WrongUse(`${revision} is not a Git revision`);
-  const known = spawnSync("git", ["rev-parse", "--verify", "--quiet", `${revision}^{commit}`], { cwd: root });
+  const known = git("rev-parse", "--verify", "--quiet", "--end-of-options", `${revision}^{commit}`);
   if (known.status !== 0) throw new WrongUse(`${revision} is not a Git revision of this repository`);
-  const { status, stdout } = spawnSync("git", ["show", `${revision}:${path}`], {
-    cwd: root,
-    encoding: "utf8",
-    maxBuffer: 50_000_000,
-  });
-  return status === 0 ? stdout : undefined;
+  const listed = git("ls-tree", "-r", "-z", known.stdout.trim(), "--", ".").stdout.split("\0");
+  const blobs = new Map(
+    listed.flatMap((line) => {
+      const [, id, path] = /^\d+ blob ([0-9a-f]+)\t(.*)$/s.exec(line) ?? [];
+      return id === undefined || path === undefined ? [] : [[path, id] as const];
+    }),
+  );
+  return {
+    is(file, text) {
+      const bytes = Buffer.from(text, "utf8");
+      const id = createHash("sha1").update(`blob ${bytes.length}\0`).update(bytes).digest("hex");
+      return blobs.get(slashed(file)) === id;
+    },
+    text(file) {
+      const id = blobs.get(slashed(file));
+      return id === undefined ? undefined : git("cat-file", "blob", id).stdout;
+    },
+  };
 }
