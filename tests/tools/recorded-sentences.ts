@@ -27,9 +27,9 @@ const words = (text: string): number => text.match(/\p{L}{2,}/gu)?.length ?? 0;
 /** Literals of the pure layers; calls that throw a fault of ours are none. */
 export function literals(): Recorded[] {
   const api = new API();
-  const config = resolve("src/tsconfig.json");
+  const config = resolve("tsconfig.json");
   const project = api.updateSnapshot({ openProjects: [config] }).getProjects()[0];
-  if (project === undefined) throw new Error("src/tsconfig.json did not open");
+  if (project === undefined) throw new Error("tsconfig.json did not open");
   const { program } = project;
   const inLayers = new RegExp(`/src/(?:${LAYERS.join("|")})/`);
   const files = program.getSourceFileNames().filter((file) => inLayers.test(file) && !file.includes("generated"));
