@@ -40,6 +40,8 @@ interface Found {
 const PLACE = /\{([=~]?\w+)\}/;
 /** Sentences within sentences; deeper ones are none of ours. */
 const DEEPEST = 8;
+/** Letters of literal text from which on a sentence may hold English in a place. */
+const LEAST_WEIGHT = 9;
 /** Ways to lay one sentence's places over a text that are tried. */
 const MOST_WAYS = 12;
 /** Texts whose telling is remembered: memory must not grow with an archive. */
@@ -108,9 +110,12 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
         const filled = pattern.told.flatMap((part) =>
           typeof part === "string" ? [part] : (told[part] as Found).parts,
         );
+        const left = told.reduce((sum, one) => sum + one.left, 0);
+        // "{a} of {b}" is in every other sentence: it tells a text whole or not at all.
+        if (left > 0 && pattern.weight < LEAST_WEIGHT) continue;
         yield {
           parts: /^[A-Z]/.test(text) ? opened(filled) : filled,
-          left: told.reduce((sum, { left }) => sum + left, 0),
+          left,
         };
       }
     yield* split(text, depth);
