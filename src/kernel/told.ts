@@ -234,12 +234,16 @@ const MONTHS = "January February March April May June July August September Octo
 const SPOKEN_DATE = new RegExp(`^(\\d{1,2}) (${MONTHS.join("|")}) (\\d{4})$`);
 /** A key of a record ("session.yaml rest.readings") and a formula with its revision stay as they are written. */
 const KEY = /^(?:(?:session|client|lab)\.yaml )?[a-z]\w*(?:[._]\w+)+$|^[a-z]+(?:-\w+)* r\d+$/;
+/** "Kaminsky 2015", "WHO 2000": names of works are the same in every language. */
+const WORK = /^(?:\p{Lu}[\p{L}’'-]+ )+(?:and \p{Lu}\p{L}+ )?\d{4}[a-z]?$/u;
+/** Letters that stand for quantities. */
+const SYMBOL = /^(?:[B-HJ-Zb-z]|CV|SD|SEM|SEE|ICC|R²|V[TEO]2?|FIO2)$/;
 const NUMBER = /\d+(?:\.\d+)?/g;
 
 /** A date, a key, or numbers with units and signs and no other word; undefined for anything else. */
 function figures(text: string, tongue: Tongue): string | undefined {
   if (/^\d{4}-\d{2}-\d{2}$/.test(text)) return tongue.date(text);
-  if (KEY.test(text)) return text;
+  if (KEY.test(text) || WORK.test(text)) return text;
   const date = SPOKEN_DATE.exec(text);
   if (date) {
     const month = String(MONTHS.indexOf(date[2] as string) + 1).padStart(2, "0");
@@ -249,8 +253,8 @@ function figures(text: string, tongue: Tongue): string | undefined {
   const told = words.map((word, i) => {
     const unit = /^(.*?)([,;]?)$/.exec(word) as RegExpExecArray;
     const [, bareWord = "", stop = ""] = unit;
-    if (i > 0 && UNITS.has(bareWord)) return `${tongue.find(`units.${bareWord}`) ?? bareWord}${stop}`;
-    if (/^[A-Za-z]{1,2}\d?$/.test(word) && words.length === 1) return word;
+    if (UNITS.has(bareWord)) return `${tongue.find(`units.${bareWord}`) ?? bareWord}${stop}`;
+    if (SYMBOL.test(bareWord)) return word;
     if (/[A-Za-z]/.test(word.replace(/(?<=\d)(?:e[-−]?\d+|%)/g, ""))) return undefined;
     return word.replace(NUMBER, (number) => number.replace(".", tongue.decimalSign)).replace(/^-(?=\d)/, "\u2212");
   });
