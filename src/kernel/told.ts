@@ -56,10 +56,14 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
   const byWord = new Map<string, Pattern[]>();
   for (const [id, { title, plain }] of Object.entries(catalogue)) {
     const name = tongue.find(`measures.${id}`);
-    if (name !== undefined) exact.set(keyOf(title), name);
+    if (name !== undefined) exact.set(keyOf(title), name).set(keyOf(name), name);
     const spoken = tongue.find(`plain.${id}.name`);
     if (plain !== undefined && spoken !== undefined && !exact.has(keyOf(plain.name)))
       exact.set(keyOf(plain.name), spoken);
+  }
+  for (const unit of UNITS) {
+    const written = tongue.find(`units.${unit}`);
+    if (written !== undefined && written !== "") exact.set(keyOf(written), written);
   }
   for (const [english, told] of Object.entries(sentences)) {
     if (!PLACE.test(english)) exact.set(keyOf(english), withoutStop(told));
@@ -142,6 +146,11 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
         Found,
       ];
       yield { parts: [...outer.parts, " (", ...inner.parts, ")"], left: outer.left + inner.left };
+    }
+    const [, named, value] = /^(\D+?) ([-−+]?\d.*)$/s.exec(text) ?? [];
+    if (named !== undefined && value !== undefined && exact.has(keyOf(named))) {
+      const both = [spoken(named, depth + 1), spoken(value, depth + 1)];
+      if (both.every(({ left }) => left === 0)) yield together(both, " ");
     }
     const items = text.split(", ");
     const last = items.at(-1)?.split(" and ") ?? [];

@@ -189,11 +189,19 @@ describe("the words", () => {
     const english = new Set(leaves(wordsOf("en")).map(([path]) => path));
     for (const path of german.keys()) if (!OWN.test(path)) expect(english.has(path), path).toBe(true);
   });
-  it("mark the English sentences of the results as English in a German report", async () => {
-    const html = await reporter.renderReport(inputOf("practitioner", "de"));
+  it("tell the sentences of the results in German, and mark what stays English", async () => {
+    const unknown = {
+      ...retest,
+      entries: retest.entries.map((e) =>
+        e.kind === "judgement" ? { ...e, because: "Nobody translated this. One visit is not a diagnosis." } : e,
+      ),
+    };
+    const html = await reporter.renderReport(inputOf("practitioner", "de", unknown));
     expect(html).toMatch(/^<!DOCTYPE html>\s*<html lang="de">/);
-    expect(html).toMatch(/<span lang="en">[^<]*The flow sensor read 3\.4 % more/);
-    expect(html).toMatch(/<span lang="en">Every screening question was answered/);
+    expect(html).toContain(
+      '<span lang="de"><span lang="en">Nobody translated this</span>. Ein Termin ist keine Diagnose.</span>',
+    );
+    expect(html).not.toMatch(/[\ue000\ue001]/);
   });
   it("write German numbers and dates", async () => {
     const words = text(await reporter.renderReport(inputOf("practitioner", "de")));

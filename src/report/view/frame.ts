@@ -92,7 +92,7 @@ function made(context: Context): Fact[] {
     })),
     ...Object.entries(results.choices).map(([name, value]) => ({
       name: speech.find(`choices.${name}`) ?? opening(name.replaceAll("_", " ")),
-      value: told(context, String(value)),
+      value: / /.test(String(value)) ? told(context, String(value)) : String(value),
     })),
   ];
 }

@@ -1,0 +1,29 @@
+/** The pairs of sentences a language has for those of the results file. */
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { parse } from "yaml";
+import { plainYaml } from "../../src/read/yaml-plain.js";
+
+const FOLDER = "templates/words/de";
+const files = readdirSync(FOLDER);
+
+describe("German sentences", () => {
+  it("are pairs with the same places, and no English sentence stands twice", () => {
+    const seen = new Map<string, string>();
+    for (const file of files) {
+      const { sentences } = parse(readFileSync(`${FOLDER}/${file}`, "utf8")) as { sentences: Record<string, string>[] };
+      for (const pair of sentences) {
+        const { en = "", de = "" } = pair;
+        expect(Object.keys(pair), en).toEqual(["en", "de"]);
+        expect(de.trim(), en).not.toBe("");
+        const places = (text: string) => [...text.matchAll(/\{([=~]?\w+)\}/g)].map((match) => match[1]).sort();
+        expect(new Set(places(de)), en).toEqual(new Set(places(en)));
+        expect(seen.get(en) ?? de, `${file}: ${en}`).toBe(de);
+        seen.set(en, de);
+      }
+    }
+  });
+  it("are of the plain form that is read fast", () => {
+    for (const file of files) expect(plainYaml(readFileSync(`${FOLDER}/${file}`, "utf8")), file).toBeDefined();
+  });
+});
