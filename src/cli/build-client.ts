@@ -62,7 +62,7 @@ export async function buildClient(
   if (diagnostics.some((d) => d.severity === "error")) return { diagnostics, visits: [] };
   const built: VisitBuilt[] = [];
   for (const { visit, source, results, earlier } of visits) {
-    const bytes = Buffer.from(writeResults(results), "utf8");
+    const bytes = writeResults(results);
     const digest = sha256(bytes);
     const { moves, choices } = movesFrom(shop.practice, visit, results, bytes);
     const pages = press ? await press.open.render(source, results, earlier, digest, press.editions) : [];

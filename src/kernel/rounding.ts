@@ -5,19 +5,30 @@
 
 /** value as text with exactly `decimals` digits after the point; never "-0". Throws RangeError for a value that is not finite. */
 export function toDecimals(value: number, decimals: number): string {
+  const signedWhole = wholeAtDecimals(value, decimals);
+  if (signedWhole === undefined) {
+    const text = roundTo(value, decimals).toFixed(decimals);
+    return text.startsWith("-0") && /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
+  }
+  // Whole numbers are printed several times as fast as toFixed prints: digits before the point, then those after it.
+  if (decimals === 0) return String(signedWhole);
+  const whole = Math.abs(signedWhole);
+  const scale = SCALES[decimals] as number;
+  const before = Math.floor(whole / scale);
+  return `${signedWhole < 0 ? "-" : ""}${before}.${String(whole - before * scale).padStart(decimals, "0")}`;
+}
+
+/**
+ * The digits of value at `decimals` as a whole number: −1.25 at 2 is −125. Undefined for numbers so large, or decimals
+ * so many or below zero, that this is not exact. Throws RangeError for a value that is not finite.
+ */
+export function wholeAtDecimals(value: number, decimals: number): number | undefined {
   if (!Number.isFinite(value)) throw new RangeError(`cannot print ${value}`);
   const rounded = roundTo(value, decimals);
   const scale = SCALES[decimals];
   const whole = Math.round(Math.abs(rounded) * (scale ?? Number.NaN));
-  if (scale === undefined || !(whole < 1e9)) {
-    const text = rounded.toFixed(decimals);
-    return text.startsWith("-0") && /^-0(\.0*)?$/.test(text) ? text.slice(1) : text;
-  }
-  // Whole numbers are printed several times as fast as toFixed prints: digits before the point, then those after it.
-  const sign = rounded < 0 ? "-" : "";
-  if (decimals === 0) return sign + whole;
-  const before = Math.floor(whole / scale);
-  return `${sign}${before}.${String(whole - before * scale).padStart(decimals, "0")}`;
+  if (scale === undefined || !(whole < 1e9)) return undefined;
+  return rounded < 0 ? -whole : whole;
 }
 
 /** value rounded to `decimals` (negative decimals round to tens, hundreds). */

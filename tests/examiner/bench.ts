@@ -77,7 +77,7 @@ export async function send(sent: Sent): Promise<Answer> {
 }
 
 function answer(diagnostics: readonly Diagnostic[], made: Results | undefined): Answer {
-  const text = made === undefined ? "" : writeResults(made);
+  const text = made === undefined ? "" : writeResults(made).toString();
   const results = made === undefined ? undefined : readResults(text);
   const entry = (id: string) => results?.entries.find((e) => e.id === id);
   const quantity = (id: string) => {

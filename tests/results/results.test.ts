@@ -6,11 +6,18 @@ import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import type { Entry } from "../../src/kernel/measure.js";
 import type { Results } from "../../src/kernel/results.js";
+import { toDecimals } from "../../src/kernel/rounding.js";
 import { parseWritten } from "../../src/results/parse.js";
 import { readResults } from "../../src/results/read.js";
 import { recordResults } from "../../src/results/record.js";
 import { writeResults } from "../../src/results/write.js";
-import { flow, line, scalar } from "../../src/results/yaml-text.js";
+import * as yaml from "../../src/results/yaml-bytes.js";
+
+const textOf = (results: Results): string => writeResults(results).toString();
+const flow = (value: yaml.Flow): string => yaml.bytesOf(() => yaml.flow(value)).toString();
+const line = (indent: 0 | 2, key: string, value: yaml.Flow): string =>
+  yaml.bytesOf(() => yaml.line(indent, key, value)).toString();
+const scalar = (text: string, inFlow: boolean): string => yaml.bytesOf(() => yaml.scalar(text, inFlow)).toString();
 
 const entries: Entry[] = [
   {
@@ -109,15 +116,13 @@ const results: Results = recordResults(
 
 describe("results.yaml", () => {
   it("reads back what was written, and writing again changes no byte", () => {
-    const text = writeResults(results);
+    const text = textOf(results);
     expect(readResults(text)).toEqual({ ...results, entries: results.entries.map(withoutEmptyInputs) });
-    expect(writeResults(readResults(text))).toBe(text);
+    expect(textOf(readResults(text))).toBe(text);
   });
 
   it("keeps trailing zeros, puts the value first and measures at the top level", () => {
-    expect(writeResults(results)).toContain(
-      "\nbody_mass:\n  value: 70.0\n  unit: kg\n  from: session.yaml size.mass_kg\n",
-    );
+    expect(textOf(results)).toContain("\nbody_mass:\n  value: 70.0\n  unit: kg\n  from: session.yaml size.mass_kg\n");
   });
 
   it("writes entries in the report's order whatever order they came in", () => {
@@ -128,7 +133,7 @@ describe("results.yaml", () => {
 
   it("refuses a file it did not write", () => {
     expect(() => readResults("waymark: session 1\n")).toThrow(/not a results file/);
-    expect(() => readResults(`${writeResults(results)}\nodd: {a: 1}\n`)).toThrow(/odd is not an entry/);
+    expect(() => readResults(`${textOf(results)}\nodd: {a: 1}\n`)).toThrow(/odd is not an entry/);
   });
 });
 
@@ -142,7 +147,7 @@ describe("the fast reader", () => {
 
   it("gives what a general parser gives, for every committed result", () => {
     expect(committed.length).toBeGreaterThan(5);
-    for (const text of [writeResults(results), ...committed]) expect(parseWritten(text)).toEqual(parse(text));
+    for (const text of [textOf(results), ...committed]) expect(parseWritten(text)).toEqual(parse(text));
   });
 
   it("gives what a general parser gives for any texts and numbers in an entry", () => {
@@ -212,6 +217,23 @@ describe("yaml text", () => {
   ])("keeps %j a text", (text) => {
     expect(parse(`a: ${scalar(text, false)}`)).toEqual({ a: text });
     expect(parse(flow({ a: text, b: [text] }))).toEqual({ a: text, b: [text] });
+  });
+  it("prints decimals as they are printed everywhere", () => {
+    const anyNumber = fc.oneof(
+      fc.double({ noNaN: true, noDefaultInfinity: true }),
+      fc.integer().map((n) => n / 1000),
+    );
+    fc.assert(
+      fc.property(anyNumber, fc.integer({ min: 0, max: 7 }), (value, decimals) => {
+        expect(yaml.bytesOf(() => yaml.decimal(value, decimals)).toString()).toBe(toDecimals(value, decimals));
+      }),
+      { numRuns: 2000 },
+    );
+  });
+  it("grows with the document, and keeps nothing of the one before", () => {
+    const long = "wörd ".repeat(100_000).trim();
+    expect(line(0, "k", long)).toBe(`k: ${long}\n`);
+    expect(line(0, "k", "short")).toBe("k: short\n");
   });
   it("writes prose without quotes", () => {
     expect(scalar("12 W is inside the detectable change of 17 W", false)).toBe(

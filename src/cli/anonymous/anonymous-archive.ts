@@ -68,7 +68,7 @@ async function results(folder: string, original: ClientFolder): Promise<Record<s
       "Run waymark check; a file without errors can.",
     );
   return Object.fromEntries(
-    computed.visits.map(({ visit, results }) => [`${visit.path}/${RESULTS}`, writeResults(results)]),
+    computed.visits.map(({ visit, results }) => [`${visit.path}/${RESULTS}`, writeResults(results).toString()]),
   );
 }
 

@@ -52,7 +52,7 @@ async function verifyPractice(practice: Practice, chosen: ReadonlySet<string>, i
       if (!chosen.has(visit.path)) continue;
       const before = recorded(practice, visit);
       const text = before && textOf(readFile(practice.root, `${visit.path}/${RESULTS}`).bytes);
-      if (text === writeResults(results)) {
+      if (text === writeResults(results).toString()) {
         same++;
         continue;
       }
