@@ -1,6 +1,6 @@
 /** The client's edition: plain words, few numbers, what to do next. */
 import { measureInfo } from "../../kernel/measures.js";
-import { type Context, entriesOf, entryOf, nameOf, quantityOf, valueWithUnit } from "./context.js";
+import { type Context, entriesOf, entryOf, nameOf, quantityOf, valueWithUnit, withinSentence } from "./context.js";
 import { customaryBeside } from "./customary.js";
 import { keyMeasures, NO_FIGURE } from "./keys.js";
 import { remarkTitle } from "./sections.js";
@@ -74,9 +74,10 @@ function plainReason({ speech }: Context, because: string): string {
 }
 
 /** What a client calls a measure, or undefined for those a client is not shown. */
-function clientName({ speech }: Context, id: string): string | undefined {
+function clientName(context: Context, id: string): string | undefined {
+  const { speech } = context;
   const name = speech.find(`plain.${id}.name`) ?? measureInfo(id)?.plain?.name ?? speech.find(`client.names.${id}`);
-  return name?.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
+  return name === undefined ? undefined : withinSentence(context, name);
 }
 
 /** What a client needs of the plan, and the columns of it. */

@@ -102,6 +102,10 @@ export const entriesOf = <K extends Entry["kind"]>({ results }: Context, kind: K
 export const conditionName = ({ speech }: Context, key: string): string =>
   speech.find(`conditions.${key}`) ?? opening(key.replace(/_(cm|s|kg|mmhg)$/, " ($1)").replaceAll("_", " "));
 
+/** A name within a sentence: English begins it small; German nouns keep their capital. */
+export const withinSentence = ({ speech }: Pick<Context, "speech">, name: string): string =>
+  speech.language === "en" ? name.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase()) : name;
+
 /** Sentence case, for names that open a line. */
 export const opening = (text: string): string => {
   const at = text.startsWith(ENGLISH_BEGINS) ? 1 : 0;

@@ -10,6 +10,7 @@ import {
   told,
   toldSentence,
   valueWithUnit,
+  withinSentence,
 } from "./context.js";
 import { leading } from "./summary.js";
 import type { Fact, Frame, ReferralView } from "./types.js";
@@ -75,7 +76,7 @@ export function referral(context: Context, shared: Frame): ReferralView {
     missing:
       missing.length === 0
         ? speech.say("referral.nothing_missing")
-        : speech.list(missing.map((one) => speech.say(`sections.${one}`).toLocaleLowerCase("en"))),
+        : speech.list(missing.map((one) => withinSentence(context, speech.say(`sections.${one}`)))),
   };
 }
 

@@ -13,6 +13,7 @@ import {
   told,
   toldSentence,
   valueWithUnit,
+  withinSentence,
 } from "./context.js";
 import { lowerOf } from "./norm-text.js";
 
@@ -57,7 +58,10 @@ function found(context: Context): string {
   const norm = placed?.norms?.find((position) => position.percentile !== undefined);
   if (placed && norm?.percentile !== undefined)
     return speech.say("client.found_place", {
-      measure: plainNameOf(context, placed.id).toLocaleLowerCase("en"),
+      measure:
+        speech.language === "en"
+          ? plainNameOf(context, placed.id).toLocaleLowerCase("en")
+          : plainNameOf(context, placed.id),
       lower: lowerOf(norm.percentile),
       group: told(context, norm.group ?? norm.table),
     });
@@ -66,7 +70,7 @@ function found(context: Context): string {
 
 const moved = (context: Context, change: Change): string =>
   context.speech.say(change.change > 0 ? "client.rose" : "client.fell", {
-    measure: plainNameOf(context, change.measure).replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase()),
+    measure: withinSentence(context, plainNameOf(context, change.measure)),
   });
 
 /** Whether a plan may go to the client: laid out, reviewed and signed for this visit. */
@@ -120,5 +124,5 @@ export function practitionerSummary(context: Context): string[] {
 const changeText = (context: Context, change: Change): string => {
   const size =
     `${context.speech.signed(change.change, change.decimals)}\u00a0${differenceUnit(context.speech, change.unit)}`.trim();
-  return `${nameOf(context, change.measure).replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase())} ${size}`;
+  return `${withinSentence(context, nameOf(context, change.measure))} ${size}`;
 };
