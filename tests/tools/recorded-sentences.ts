@@ -98,6 +98,7 @@ const TOLD_KEYS = new Set([
   "note",
   "caveat",
   "caveats",
+  "caution",
   "label",
   "labels",
   "group",
