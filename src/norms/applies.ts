@@ -8,8 +8,19 @@ import { FACTS, type Person } from "./person.js";
 export const ageFor = (table: ReferenceTable, person: Person): number =>
   table.kind === "lms" || table.kind === "lms-spline" ? person.ageYears : Math.floor(person.ageYears);
 
+/** Found once for a person and a table: choosing, placing and drawing all ask. */
+const refused = new WeakMap<Person, Map<ReferenceTable, readonly string[]>>();
+
 /** Empty when the table covers the person. */
 export function refusals(table: ReferenceTable, person: Person): readonly string[] {
+  const known = refused.get(person) ?? new Map<ReferenceTable, readonly string[]>();
+  refused.set(person, known);
+  const reasons = known.get(table) ?? reasonsAgainst(table, person);
+  known.set(table, reasons);
+  return reasons;
+}
+
+function reasonsAgainst(table: ReferenceTable, person: Person): readonly string[] {
   const { sex, age_years: ages, ...rest } = table.applies;
   const found: string[] = [];
   if (!sex.includes(person.sex)) found.push(`it covers ${sex.map((s) => PEOPLE[s]).join(" and ")} only`);
@@ -17,7 +28,7 @@ export function refusals(table: ReferenceTable, person: Person): readonly string
   if (!(age >= (ages[0] as number) && age <= (ages[1] as number)))
     found.push(`it covers ages ${ages[0]} to ${ages[1]}, and the age is ${toDecimals(person.ageYears, 1)}`);
   for (const [key, limit] of Object.entries(rest) as [keyof typeof FACTS, readonly (number | string)[]][]) {
-    const { name, unit, refused } = FACTS[key];
+    const { name, unit, refused: said } = FACTS[key];
     const fact = person.facts[key];
     const [low, high] = limit;
     if (typeof low === "number") {
@@ -27,7 +38,7 @@ export function refusals(table: ReferenceTable, person: Person): readonly string
         found.push(`it covers ${name} ${range}, and ${name} is ${toDecimals(fact, 1)}`);
     } else if (fact === undefined) found.push(`it covers ${limit.join(" or ")} only, and the ${name} was not recorded`);
     else if (!limit.includes(String(fact)))
-      found.push(refused ?? `it covers ${limit.join(" or ")} only, and the ${name} is ${fact}`);
+      found.push(said ?? `it covers ${limit.join(" or ")} only, and the ${name} is ${fact}`);
   }
   const pregnant = person.facts.pregnant === "yes" && rest.pregnant === undefined;
   if (pregnant && measureInfo(table.measure)?.section === "composition")

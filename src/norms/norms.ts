@@ -22,8 +22,8 @@ export function norms(entries: readonly Entry[], visit: Visit, tables: readonly 
     const own = tablesOf(entry.id, tables);
     if (own.length === 0) return entry;
     const positions = positionsOf(entry, own, tables, person, visit.choices);
-    const chosen = own.find((t) => isChosen(t, visit.choices) && percentileCurve(t, person).length > 0);
-    if (chosen !== undefined) curves.push(curveRow(entry, chosen, person));
+    const row = curveRow(entry, own, person, visit.choices);
+    if (row !== undefined) curves.push(row);
     return positions.length === 0 ? entry : { ...entry, norms: positions };
   });
   return curves.length === 0 ? out : [...out, curveTable(curves)];
@@ -93,18 +93,25 @@ export const isChosen = (table: ReferenceTable, choices: Choices): boolean =>
     accepted.includes(String(choices[key as keyof Choices])),
   );
 
-function curveRow(entry: Quantity, table: ReferenceTable, person: Person): Cell[] {
-  const curve = new Map(percentileCurve(table, person));
-  const group = positionIn(table, person, entry.value).group ?? null;
-  return [
-    entry.id,
-    table.id,
-    group,
-    ...STRIP.map((p) => {
-      const value = curve.get(p);
+/** The curve of the first chosen table that has one for the person. */
+function curveRow(
+  entry: Quantity,
+  own: readonly ReferenceTable[],
+  person: Person,
+  choices: Choices,
+): Cell[] | undefined {
+  for (const table of own) {
+    const curve = isChosen(table, choices) ? percentileCurve(table, person) : [];
+    if (curve.length === 0) continue;
+    const group = positionIn(table, person, entry.value).group ?? null;
+    const values = new Map(curve);
+    const strip = STRIP.map((p) => {
+      const value = values.get(p);
       return value === undefined ? null : roundTo(value, entry.decimals + 1);
-    }),
-  ];
+    });
+    return [entry.id, table.id, group, ...strip];
+  }
+  return undefined;
 }
 
 const curveTable = (rows: readonly (readonly Cell[])[]): Entry => ({

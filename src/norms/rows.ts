@@ -24,13 +24,29 @@ export interface Band {
   readonly to: number;
 }
 
+/** What is read of a table's page (its rows, its columns) is read once: tables never change. */
+function once<Page extends object, T>(read: (table: ReferenceTable, page: Page) => T) {
+  const known = new WeakMap<Page, T>();
+  return (table: ReferenceTable, page: Page): T => {
+    const was = known.get(page);
+    if (was !== undefined) return was;
+    const made = read(table, page);
+    known.set(page, made);
+    return made;
+  };
+}
+
 /** The rows of a banded table with their age bands, in completed years. */
 export const bandsFor = (table: ReferenceTable, sex: Person["sex"]): readonly Band[] =>
-  rowsFor(table, sex).flatMap((row) => {
+  bandsOf(table, rowsFor(table, sex));
+
+const bandsOf = once((table, rows: readonly Row[]): readonly Band[] =>
+  rows.flatMap((row) => {
     const from = cell(table, row, "age_from");
     const to = cell(table, row, "age_to");
     return from === undefined || to === undefined ? [] : [{ row, from, to }];
-  });
+  }),
+);
 
 export function bandOf(table: ReferenceTable, person: Person): Band | undefined {
   const age = ageFor(table, person);
@@ -38,17 +54,23 @@ export function bandOf(table: ReferenceTable, person: Person): Band | undefined 
 }
 
 /** Columns named 160-164, in order. */
-export const acrossBands = (table: ReferenceTable): readonly { column: string; from: number; to: number }[] =>
-  columnsOf(table).flatMap((column) => {
+export const acrossBands = (table: ReferenceTable): readonly Across[] => acrossIn(table, columnsOf(table));
+
+interface Across {
+  readonly column: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+const acrossIn = once((_table, columns: readonly string[]): readonly Across[] =>
+  columns.flatMap((column) => {
     const match = /^(\d+)-(\d+)$/.exec(column);
     return match ? [{ column, from: Number(match[1]), to: Number(match[2]) }] : [];
-  });
+  }),
+);
 
 /** The column a person falls in by the fact printed across the page, rounded to whole units as the bands are. */
-export function acrossOf(
-  table: ReferenceTable,
-  person: Person,
-): { column: string; from: number; to: number } | undefined {
+export function acrossOf(table: ReferenceTable, person: Person): Across | undefined {
   if (table.across === undefined) return undefined;
   const fact = person.facts[table.across.fact];
   if (typeof fact !== "number") return undefined;
@@ -57,11 +79,14 @@ export function acrossOf(
 }
 
 /** Printed percentiles of a row, rising. */
-export const pointsOf = (table: ReferenceTable, band: Band): readonly Point[] =>
+export const pointsOf = (table: ReferenceTable, band: Band): readonly Point[] => pointsIn(table, band.row);
+
+const pointsIn = once((table, row: Row): readonly Point[] =>
   columnsOf(table)
     .flatMap((column): Point[] => {
       const percentile = /^p(\d+(?:\.\d+)?)$/.exec(column)?.[1];
-      const value = cell(table, band.row, column);
+      const value = cell(table, row, column);
       return percentile === undefined || value === undefined ? [] : [[Number(percentile), value]];
     })
-    .sort((a, b) => a[0] - b[0]);
+    .sort((a, b) => a[0] - b[0]),
+);

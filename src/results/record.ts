@@ -34,7 +34,7 @@ export function rounded(entry: Entry): Entry {
     }
     case "table": {
       const places = entry.columns.map((column) => column.decimals);
-      return { ...entry, rows: entry.rows.map((row) => row.map((cell, i) => roundedCell(cell, places[i]))) };
+      return { ...entry, rows: entry.rows.map((row) => roundedRow(row, places)) };
     }
     case "change": {
       const at = <K extends string>(key: K, value: number | undefined, decimals: number) =>
@@ -90,8 +90,14 @@ function roundedNorm(norm: NormPosition, decimals: number): NormPosition {
   return out;
 }
 
-const roundedCell = (cell: Cell, decimals: number | undefined): Cell =>
-  typeof cell === "number" && decimals !== undefined ? roundTo(cell, decimals) : cell;
+function roundedRow(row: readonly Cell[], places: readonly (number | undefined)[]): readonly Cell[] {
+  const rounded = row.slice();
+  for (let i = 0; i < row.length; i++) {
+    const [cell, decimals] = [row[i], places[i]];
+    if (typeof cell === "number" && decimals !== undefined) rounded[i] = roundTo(cell, decimals);
+  }
+  return rounded;
+}
 
 /** Section an entry is printed in: its catalogue row, or by kind for entries made from others. */
 export function sectionOf(entry: Entry): (typeof SECTIONS)[number] {
@@ -100,11 +106,11 @@ export function sectionOf(entry: Entry): (typeof SECTIONS)[number] {
 }
 
 /** Sections first, then the place in the catalogue; what is not in the catalogue comes last in its section. */
-const byReportOrder = (a: Entry, b: Entry): number =>
-  SECTION_PLACES[sectionOf(a)] - SECTION_PLACES[sectionOf(b)] || placeOf(a.id) - placeOf(b.id);
+const byReportOrder = (a: Entry, b: Entry): number => placeOf(a) - placeOf(b);
 
-const SECTION_PLACES = Object.fromEntries(SECTIONS.map((section, i) => [section, i])) as Readonly<
+const IDS = Object.keys(catalogue);
+const FIRST_PLACES = Object.fromEntries(SECTIONS.map((section, i) => [section, i * (IDS.length + 1)])) as Readonly<
   Record<(typeof SECTIONS)[number], number>
 >;
-const PLACES = new Map(Object.keys(catalogue).map((id, i) => [id, i]));
-const placeOf = (id: string): number => PLACES.get(id) ?? PLACES.size;
+const PLACES = new Map(IDS.map((id, i) => [id, i]));
+const placeOf = (entry: Entry): number => FIRST_PLACES[sectionOf(entry)] + (PLACES.get(entry.id) ?? IDS.length);

@@ -11,9 +11,12 @@ export function readRows(entry: Entry | undefined): readonly NumberRow[] {
   if (entry?.kind !== "table") return [];
   const known = read.get(entry);
   if (known !== undefined) return known;
-  const rows = entry.rows.map((cells) =>
-    Object.fromEntries(entry.columns.map((column, i) => [column.key, cells[i] ?? null])),
-  );
+  const keys = entry.columns.map((column) => column.key);
+  const rows = entry.rows.map((cells) => {
+    const row: Record<string, number | string | null> = {};
+    for (let i = 0; i < keys.length; i++) row[keys[i] as string] = cells[i] ?? null;
+    return row;
+  });
   read.set(entry, rows);
   return rows;
 }

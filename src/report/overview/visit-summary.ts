@@ -2,8 +2,9 @@
  * What the overview pages need of one visit, small enough to keep for every visit of an archive: what was measured, what
  * needs a person, primary outcomes, goals, and when the plan asks for the next test.
  */
+import { entryOf } from "../../kernel/entries.js";
 import type { Client } from "../../kernel/generated/client.js";
-import type { Change, Entry, Judgement, Quantity, Remark, Table } from "../../kernel/measure.js";
+import type { Change, Judgement, Quantity, Remark, Table } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import type { Results } from "../../kernel/results.js";
 
@@ -48,17 +49,18 @@ const NOT_MEASURED = ["visit", "screening", "preparation", "validity", "change",
 
 export function summaryOf(results: Results, client: Pick<Client, "goals" | "primary_outcomes">): VisitSummary {
   const { entries } = results;
-  const sections = entries.flatMap((entry) => {
+  const sections = new Set<string>();
+  for (const entry of entries) {
     const section = entry.kind === "quantity" ? measureInfo(entry.id)?.section : undefined;
-    return section === undefined || NOT_MEASURED.includes(section) ? [] : [section as string];
-  });
+    if (section !== undefined && !NOT_MEASURED.includes(section)) sections.add(section);
+  }
   return {
     date: results.date,
     ...(results.label === undefined ? {} : { label: results.label }),
     purpose: results.purpose,
-    sections: [...new Set(sections)],
-    flags: flagsOf(entries),
-    outcomes: (client.primary_outcomes ?? []).flatMap((id) => outcomeOf(entries, id, results.date)),
+    sections: [...sections],
+    flags: flagsOf(results),
+    outcomes: (client.primary_outcomes ?? []).flatMap((id) => outcomeOf(results, id)),
     goals: entries.flatMap((entry) => {
       const measure = entry.kind === "judgement" ? /^goal_(.+)_\d+$/.exec(entry.id)?.[1] : undefined;
       return measure === undefined
@@ -70,30 +72,30 @@ export function summaryOf(results: Results, client: Pick<Client, "goals" | "prim
       ...(date === undefined ? {} : { date }),
       ...(arrival === undefined ? {} : { arrival }),
     })),
-    tests: testsOf(entries, results.date),
+    tests: testsOf(results),
   };
 }
 
-const find = (entries: readonly Entry[], id: string): Entry | undefined => entries.find((entry) => entry.id === id);
-const tableIn = (entries: readonly Entry[], id: string): Table | undefined => {
-  const entry = find(entries, id);
+const tableIn = (results: Results, id: string): Table | undefined => {
+  const entry = entryOf(results, id);
   return entry?.kind === "table" ? entry : undefined;
 };
 const cells = (table: Table, key: string) =>
   table.rows.map((row) => row[table.columns.findIndex((c) => c.key === key)]);
 
-function flagsOf(entries: readonly Entry[]): Flag[] {
-  const screening = find(entries, "screening_decision");
+function flagsOf(results: Results): Flag[] {
+  const { entries } = results;
+  const screening = entryOf(results, "screening_decision");
   const refers = screening?.kind === "judgement" && screening.verdict !== "proceed" ? [screening.because] : [];
-  const limits = tableIn(entries, "referral_flags");
+  const limits = tableIn(results, "referral_flags");
   const outside = (limits?.rows ?? []).map(
     ([measure, found, limit, urgency]) => `${measure}: ${found}; limit ${limit}; ${urgency}`,
   );
   const fatal = entries.filter((entry): entry is Remark => entry.kind === "remark" && entry.severity === "fatal");
   const withheld = new Set(fatal.flatMap((remark) => remark.affects));
-  const state = find(entries, "programme_state");
+  const state = entryOf(results, "programme_state");
   const unsigned =
-    state?.kind === "judgement" && state.verdict !== "ready" && tableIn(entries, "programme_weeks") !== undefined;
+    state?.kind === "judgement" && state.verdict !== "ready" && tableIn(results, "programme_weeks") !== undefined;
   return [
     ...refers.map((text): Flag => ({ kind: "screening", text })),
     ...outside.map((text): Flag => ({ kind: "referral", text })),
@@ -105,18 +107,19 @@ function flagsOf(entries: readonly Entry[]): Flag[] {
 const rulesOf = (fatal: readonly Remark[]): string =>
   [...new Set(fatal.map((remark) => remark.rule.replace(/ r\d+$/, "").replaceAll("-", " ")))].join(", ");
 
-function outcomeOf(entries: readonly Entry[], measure: string, date: string): Outcome[] {
-  const at = find(entries, measure);
+function outcomeOf(results: Results, measure: string): Outcome[] {
+  const { entries, date } = results;
+  const at = entryOf(results, measure);
   if (at?.kind !== "quantity") return [];
   const { value, unit, decimals } = at as Quantity;
-  const found = find(entries, `change_${measure}`);
+  const found = entryOf(results, `change_${measure}`);
   const change = found?.kind === "change" ? (found as Change) : undefined;
   // Where this visit and the baseline are not comparable, the change since another visit may still know the error.
   const weighed = entries.find(
     (entry): entry is Change =>
       entry.kind === "change" && entry.measure === measure && entry.typicalError !== undefined,
   );
-  const trend = tableIn(entries, `trend_${measure}`);
+  const trend = tableIn(results, `trend_${measure}`);
   const row = trend === undefined ? -1 : cells(trend, "date").indexOf(date);
   const differs =
     row < 0 || trend === undefined ? change?.differs.join("; ") : String(cells(trend, "differs")[row] ?? "");
@@ -134,8 +137,8 @@ function outcomeOf(entries: readonly Entry[], measure: string, date: string): Ou
   ];
 }
 
-function testsOf(entries: readonly Entry[], after: string): { date: string; proposed: boolean }[] {
-  const weeks = tableIn(entries, "programme_weeks");
+function testsOf(results: Results): { date: string; proposed: boolean }[] {
+  const weeks = tableIn(results, "programme_weeks");
   if (weeks === undefined) return [];
   const [marks, mondays] = [cells(weeks, "mark"), cells(weeks, "monday")];
   return marks.flatMap((mark, i) => {
@@ -144,6 +147,6 @@ function testsOf(entries: readonly Entry[], after: string): { date: string; prop
     return [
       ...fixed.map((date) => ({ date, proposed: false })),
       ...proposed.map((date) => ({ date, proposed: true })),
-    ].filter(({ date }) => date > after);
+    ].filter(({ date }) => date > results.date);
   });
 }
