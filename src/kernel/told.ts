@@ -47,7 +47,7 @@ const MOST_WAYS = 12;
 /** Texts whose telling is remembered: memory must not grow with an archive. */
 const MOST_KNOWN = 4000;
 /** Parts of one text that are looked at; a text made to be slow stays English. */
-const MOST_STEPS = 400;
+const MOST_STEPS = 1000;
 /** Longer texts are none of ours. */
 const LONGEST = 3000;
 
@@ -65,24 +65,28 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
     const written = tongue.find(`units.${unit}`);
     if (written !== undefined && written !== "") exact.set(keyOf(written), written);
   }
-  for (const [english, told] of Object.entries(sentences)) {
-    if (!PLACE.test(english)) exact.set(keyOf(english), withoutStop(told));
-    else {
-      const pattern = patternOf(english, told);
-      const word = rarest(pattern.english);
-      byWord.set(word, [...(byWord.get(word) ?? []), pattern]);
-    }
+  const patterns: Pattern[] = [];
+  for (const [english, told] of Object.entries(sentences))
+    if (PLACE.test(english)) patterns.push(patternOf(english, told));
+    else exact.set(keyOf(english), withoutStop(told));
+  const common = new Map<string, number>();
+  for (const { english } of patterns)
+    for (const word of wordsOf(english)) common.set(word, (common.get(word) ?? 0) + 1);
+  for (const pattern of patterns) {
+    const [rarest = ""] = wordsOf(pattern.english).sort((a, b) => (common.get(a) ?? 0) - (common.get(b) ?? 0));
+    byWord.set(rarest, [...(byWord.get(rarest) ?? []), pattern]);
   }
   const known = new Map<string, Found>();
   let steps = 0;
 
   /** The best telling of a text without its full stop. */
   function found(text: string, depth: number): Found {
-    const before = known.get(text);
+    // What stays English for want of depth may be told nearer the surface.
+    const before = known.get(text) ?? known.get(`${depth} ${text}`);
     if (before !== undefined) return before;
     if (steps++ > MOST_STEPS) return { parts: [{ english: text }], left: text.length };
     const best = search(text, depth);
-    known.set(text, best);
+    if (steps <= MOST_STEPS) known.set(best.left === 0 ? text : `${depth} ${text}`, best);
     return best;
   }
 
@@ -102,42 +106,51 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
   }
 
   function* ways(text: string, depth: number): Generator<Found> {
+    const sentences = text.split(APART);
+    if (sentences.length > 1) yield allOf(sentences, depth, " ");
     const words = new Set(text.match(WORD));
     const fitting = ["", ...words].flatMap((word) => byWord.get(word.toLowerCase()) ?? []);
     for (const pattern of fitting.sort((a, b) => b.weight - a.weight))
       for (const places of laidOver(pattern.english, text)) {
-        const told = pattern.names.map((place, i) => {
-          const held = places[i] as string;
-          if (place.startsWith("=")) return whole(held);
-          return place.startsWith("~") ? { parts: [{ english: held }], left: 0 } : spoken(held, depth + 1);
-        });
-        const filled = pattern.told.flatMap((part) =>
-          typeof part === "string" ? [part] : (told[part] as Found).parts,
-        );
-        const left = told.reduce((sum, one) => sum + one.left, 0);
-        // "{a} of {b}" is in every other sentence: it tells a text whole or not at all.
-        if (left > 0 && pattern.weight < LEAST_WEIGHT) continue;
-        yield {
-          parts: /^[A-Z]/.test(text) ? opened(filled) : filled,
-          left,
-        };
+        const told = filled(pattern, places, depth);
+        if (told === undefined) continue;
+        yield { parts: /^[A-Z]/.test(text) ? opened(told.parts) : told.parts, left: told.left };
       }
     yield* split(text, depth);
   }
 
+  function filled(pattern: Pattern, places: readonly string[], depth: number): Found | undefined {
+    const told: Found[] = [];
+    let left = 0;
+    for (const [i, held] of places.entries()) {
+      const place = pattern.names[i] as string;
+      if (place.startsWith("=")) told.push(whole(held));
+      else if (place.startsWith("~")) told.push({ parts: [{ english: held }], left: 0 });
+      else told.push(spoken(held, depth + 1));
+      left += (told[i] as Found).left;
+      // "{a} of {b}" is in every other sentence: it tells a text whole or not at all.
+      if (left > 0 && pattern.weight < LEAST_WEIGHT) return undefined;
+    }
+    return {
+      parts: pattern.told.flatMap((part) => (typeof part === "string" ? [part] : (told[part] as Found).parts)),
+      left,
+    };
+  }
+
+  const allOf = (pieces: readonly string[], depth: number, joint: string): Found =>
+    together(
+      pieces.map((piece) => spoken(piece, depth + 1)),
+      joint,
+    );
+
   /** A text that is several: sentences after each other, a list, a remark in brackets. */
   function* split(text: string, depth: number): Generator<Found> {
     for (const [apart, joined] of [
-      [/(?<=[.!?]) (?=\p{Lu}|\d)/u, " "],
       ["; ", "; "],
       [": ", ": "],
     ] as const) {
       const pieces = text.split(apart);
-      if (pieces.length > 1)
-        yield together(
-          pieces.map((piece) => spoken(piece, depth + 1)),
-          joined,
-        );
+      if (pieces.length > 1) yield allOf(pieces, depth, joined);
     }
     const bracket = /^(.+) \((.+)\)$/s.exec(text);
     if (bracket) {
@@ -147,10 +160,11 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
       ];
       yield { parts: [...outer.parts, " (", ...inner.parts, ")"], left: outer.left + inner.left };
     }
-    const [, named, value] = /^(\D+?) ([-−+]?\d.*)$/s.exec(text) ?? [];
-    if (named !== undefined && value !== undefined && exact.has(keyOf(named))) {
-      const both = [spoken(named, depth + 1), spoken(value, depth + 1)];
-      if (both.every(({ left }) => left === 0)) yield together(both, " ");
+    // "Lowest VE/VCO2 26.7": a name and its value.
+    for (const { index } of text.matchAll(/ (?=[-−+]?\d)/g)) {
+      const named = exact.get(keyOf(text.slice(0, index)));
+      const value = named === undefined ? undefined : spoken(text.slice(index + 1), depth + 1);
+      if (named !== undefined && value?.left === 0) yield together([whole(named), value], " ");
     }
     const items = text.split(", ");
     const last = items.at(-1)?.split(" and ") ?? [];
@@ -180,6 +194,8 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
   };
 }
 
+/** Between one sentence and the next. */
+const APART = /(?<=[.!?]) (?=\p{Lu}|\d)/u;
 const WORD = /[A-Za-z]{3,}/g;
 const whole = (text: string): Found => ({ parts: [text], left: 0 });
 const together = (found: readonly Found[], joint: string): Found => ({
@@ -211,11 +227,9 @@ function patternOf(english: string, told: string): Pattern {
 }
 const bare = (name: string): string => name.replace(/^[=~]/, "");
 
-/** The longest word of a sentence finds it; one without words is tried on every text. */
-const rarest = (literal: readonly string[]): string =>
-  (literal.join(" ").match(WORD) ?? [])
-    .reduce((best, word) => (word.length > best.length ? word : best), "")
-    .toLowerCase();
+/** Words of the literal text; the rarest of them finds the sentence, one without words is tried on every text. */
+const wordsOf = (literal: readonly string[]): string[] =>
+  (literal.join(" ").match(WORD) ?? []).map((word) => word.toLowerCase());
 
 /** What the places hold when the literal text is laid over a text, in each way it fits. */
 function* laidOver(literal: readonly string[], text: string): Generator<readonly string[]> {
@@ -259,7 +273,7 @@ function figures(text: string, tongue: Tongue): string | undefined {
     return tongue.date(`${date[3]}-${month}-${(date[1] as string).padStart(2, "0")}`);
   }
   const words = text.split(/[ \u00a0]/);
-  const told = words.map((word, i) => {
+  const told = words.map((word) => {
     const unit = /^(.*?)([,;]?)$/.exec(word) as RegExpExecArray;
     const [, bareWord = "", stop = ""] = unit;
     if (UNITS.has(bareWord)) return `${tongue.find(`units.${bareWord}`) ?? bareWord}${stop}`;

@@ -58,8 +58,11 @@ function toldOf(context: Context, change: Change): ChangesView["told"][number] {
   // A sentence that begins with the measure goes on from its name; another follows it.
   const name = nameOf(context, change.measure);
   const text = parts.join(" ");
-  return { name, value: text.startsWith(`${name} `) ? text.slice(name.length) : `. ${text}` };
+  return { name, value: goesOn(text, name, speech.language) ? text.slice(name.length) : `. ${text}` };
 }
+
+const goesOn = (text: string, name: string, language: string): boolean =>
+  text.startsWith(`${name} `) || (language !== "en" && text.startsWith(`${name}: `));
 
 function changeRow(context: Context, change: Change, origins: readonly string[]): ChangesView["rows"][number] {
   const { speech } = context;

@@ -102,9 +102,11 @@ export const entriesOf = <K extends Entry["kind"]>({ results }: Context, kind: K
 export const conditionName = ({ speech }: Context, key: string): string =>
   speech.find(`conditions.${key}`) ?? opening(key.replace(/_(cm|s|kg|mmhg)$/, " ($1)").replaceAll("_", " "));
 
-/** A name within a sentence: English begins it small; German nouns keep their capital. */
+/** A name within a sentence: English begins it small, German only where an adjective leads ("höchste Herzfrequenz"). */
 export const withinSentence = ({ speech }: Pick<Context, "speech">, name: string): string =>
-  speech.language === "en" ? name.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase()) : name;
+  name.replace(speech.language === "en" ? /^[A-Z](?=[a-z])/ : /^\p{Lu}(?=\p{Ll}*e[rs]? \p{Lu})/u, (letter) =>
+    letter.toLowerCase(),
+  );
 
 /** Sentence case, for names that open a line. */
 export const opening = (text: string): string => {
