@@ -44,10 +44,10 @@ export function readPdfObjects(text: string): PdfObjects {
   starts.sort((a, b) => a.at - b.at);
   const objects = new Map<number, string>();
   starts.forEach(({ number, at }, i) => {
-    const whole = text.slice(at, starts[i + 1]?.at ?? table);
-    const content = /^\d+ 0 obj\s([\s\S]*)\sendobj\s*$/.exec(whole)?.[1];
-    if (content === undefined) throw new PdfError(`object ${number} has no end`);
-    objects.set(number, content);
+    const head = `${number} 0 obj`;
+    const end = text.lastIndexOf("endobj", starts[i + 1]?.at ?? table);
+    if (!text.startsWith(head, at) || end <= at) throw new PdfError(`object ${number} has no end`);
+    objects.set(number, text.slice(at + head.length + 1, end - 1));
   });
   return { objects, root: from("Root"), info: from("Info"), size: from("Size") };
 }

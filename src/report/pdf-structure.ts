@@ -3,25 +3,24 @@
  * only wraps one piece of marked content gives that piece to its parent. What a screen reader is told stays the same.
  */
 
+const ELEMENT = "<</Type /StructElem";
 const WRAPPER = /^<<\/Type \/StructElem\s+\/S \/NonStruct\s+\/P (\d+) 0 R\s+\/Pg (\d+ 0 R)\s+\/K (\d+)>>$/;
 const ONLY_CHILD = /\/K (\d+) 0 R(?=\s*(?:\/|>>))/;
 const DEFAULTS = /\s*<<\/O \/Table\s+\/(?:Row|Col)Span 1>>/g;
 
 export function slimStructure(objects: ReadonlyMap<number, string>): Map<number, string> {
-  const slim = new Map<number, string>();
+  const slim = new Map(objects);
   for (const [number, content] of objects)
-    slim.set(
-      number,
-      content.endsWith("endstream") ? content : content.replace(DEFAULTS, "").replace(/\s*\/A \[\s*\]/, ""),
-    );
+    if (content.startsWith(ELEMENT) && content.includes("/A ["))
+      slim.set(number, content.replace(DEFAULTS, "").replace(/\s*\/A \[\s*\]/, ""));
   const moved = new Map<string, string>();
-  for (const [number, content] of slim) {
-    const wrapper = WRAPPER.exec(content);
+  for (const [number, content] of objects) {
+    const wrapper = content.startsWith(ELEMENT) ? WRAPPER.exec(content) : null;
     const parent = Number(wrapper?.[1]);
     const above = wrapper === null ? undefined : slim.get(parent);
-    if (!wrapper || above === undefined || !above.startsWith("<</Type /StructElem")) continue;
+    if (!wrapper || !above?.startsWith(ELEMENT)) continue;
     // Only where the wrapper is all the parent holds, and the parent names no page of its own.
-    if (Number(ONLY_CHILD.exec(above)?.[1]) !== number || /\/Pg /.test(above)) continue;
+    if (!above.includes(`/K ${number} 0 R`) || above.includes("/Pg ")) continue;
     slim.set(parent, above.replace(ONLY_CHILD, `/Pg ${wrapper[2]} /K ${wrapper[3]}`));
     slim.delete(number);
     moved.set(`${number} 0 R`, `${parent} 0 R`);

@@ -39,6 +39,16 @@ describe.skipIf(found === undefined)("PDF (skipped where no Chromium is to be ha
       .map((dict) => dict.get(PDFName.of("FontName"))?.toString() ?? "");
   };
 
+  /** What names a picture is shown on the screen before it is printed. */
+  const shown = (html: string): string => html.replace("<head>", "<head><!-- data:image -->");
+  const onFreshPages = async (pages: readonly string[]): Promise<Uint8Array[]> => {
+    const fresh = openPrinter({ pages: 1, refills: 1 });
+    const printed: Uint8Array[] = [];
+    for (const html of pages) printed.push(await fresh.print(html, facts));
+    await fresh.close();
+    return printed;
+  };
+
   it.each(EDITIONS)(
     "of the %s edition holds only the project's fonts, tags, title, language, outline and facts",
     async (edition) => {
@@ -95,6 +105,26 @@ describe.skipIf(found === undefined)("PDF (skipped where no Chromium is to be ha
     const third = await fresh.print(html, facts);
     await fresh.close();
     for (const again of [kept, second, third]) expect(Buffer.compare(again, first)).toBe(0);
+  });
+  it.each(EDITIONS)(
+    "of the %s edition is the same bytes whether it is laid out for a screen first",
+    async (edition) => {
+      const html = await reporter.renderReport(inputOf(edition));
+      const [unseen, seen] = await onFreshPages([html, shown(html)]);
+      expect(Buffer.compare(unseen as Uint8Array, seen as Uint8Array)).toBe(0);
+    },
+  );
+  it("shows a picture and a face of the practice's own style", async () => {
+    const html = await reporter.renderReport(inputOf("referral"));
+    const dot = "data:image/svg+xml,%3Csvg xmlns='http://www.w3.org/2000/svg'%3E%3Ccircle r='9'/%3E%3C/svg%3E";
+    const face = Buffer.from(assets.fonts["serif-bold"] as Uint8Array).toString("base64");
+    const styled = (css: string): string => html.replace("</style>", `${css}</style>`);
+    const faced = styled(`@font-face{font-family:Own;src:url(data:font/woff2;base64,${face})}h1{font-family:Own}`);
+    const pages = [html, faced, shown(faced), styled(`main{background:url("${dot}")}`)];
+    const [plain, own, ownSeen, pictured] = (await onFreshPages(pages)) as [Buffer, Buffer, Buffer, Buffer];
+    expect(Buffer.compare(own, ownSeen)).toBe(0);
+    expect(Buffer.compare(own, plain)).not.toBe(0);
+    expect(pictured.length).toBeGreaterThan(plain.length);
   });
   it("holds a glyph for every character the fonts claim, and asks no other font", async () => {
     const characters = Object.keys(assets.theme.widths["sans-regular"] ?? {}).filter(
