@@ -61,8 +61,8 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
     if (plain !== undefined && spoken !== undefined && !exact.has(keyOf(plain.name)))
       exact.set(keyOf(plain.name), spoken);
   }
-  for (const unit of UNITS) {
-    const written = tongue.find(`units.${unit}`);
+  for (const unit of new Set([...UNITS, ...Object.values(catalogue).map((measure) => measure.unit ?? "")])) {
+    const written = unit === "" ? undefined : tongue.find(`units.${unit}`);
     if (written !== undefined && written !== "") exact.set(keyOf(written), written);
   }
   const patterns: Pattern[] = [];

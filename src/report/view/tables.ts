@@ -122,8 +122,9 @@ const MANY = 8;
 const SPARSE = 12;
 const isWord = (cell: Cell | undefined): boolean => typeof cell === "string" && cell !== "";
 
+/** A column of one visit is headed by its date, which is in the report's language already. */
 const columnTitle = (context: Context, { key, title }: Column): string =>
-  context.speech.find(`columns.${key}`) ?? opening(told(context, title));
+  context.speech.find(`columns.${key}`) ?? opening(/^visit_\d+$/.test(key) ? title : told(context, title));
 
 /** Columns as they are printed, with one number of decimals each: the most any cell needs, so that points align. */
 function columnsOf(context: Context, { columns, rows }: Plain, place: "text" | "data"): PrintedColumn[] {
