@@ -110,13 +110,21 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
     if (sentences.length > 1) yield allOf(sentences, depth, " ");
     const words = new Set(text.match(WORD));
     const fitting = ["", ...words].flatMap((word) => byWord.get(word.toLowerCase()) ?? []);
-    for (const pattern of fitting.sort((a, b) => b.weight - a.weight))
+    const heavy = fitting.filter(({ weight }) => weight >= LEAST_WEIGHT).sort((a, b) => b.weight - a.weight);
+    yield* laid(heavy, text, depth);
+    // "{a} of {b}" would lie across the joints of a text: those come before it.
+    yield* split(text, depth);
+    const light = fitting.filter(({ weight }) => weight < LEAST_WEIGHT).sort((a, b) => b.weight - a.weight);
+    yield* laid(light, text, depth);
+  }
+
+  function* laid(patterns: readonly Pattern[], text: string, depth: number): Generator<Found> {
+    for (const pattern of patterns)
       for (const places of laidOver(pattern.english, text)) {
         const told = filled(pattern, places, depth);
         if (told === undefined) continue;
         yield { parts: /^[A-Z]/.test(text) ? opened(told.parts) : told.parts, left: told.left };
       }
-    yield* split(text, depth);
   }
 
   function filled(pattern: Pattern, places: readonly string[], depth: number): Found | undefined {
