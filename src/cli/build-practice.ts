@@ -11,7 +11,15 @@ import type { VisitBuilt } from "./build-client.js";
 import { asPlanned, contentsOf } from "./content-keys.js";
 import { htmlName, pdfName, type WrittenPage } from "./editions.js";
 import { Unreadable } from "./files.js";
-import { type Built, freshRecord, type Output, readRecord, writeOutput, writeRecord } from "./freshness.js";
+import {
+  type BuildRecord,
+  type Built,
+  freshRecord,
+  type Output,
+  readRecord,
+  writeOutput,
+  writeRecord,
+} from "./freshness.js";
 import { type ClientFolder, type Practice, RESULTS } from "./practice.js";
 import type { Progress } from "./progress.js";
 
@@ -24,9 +32,14 @@ export interface BuildWish {
   /** Asked before each client: the user wants to stop. */
   readonly stopping?: () => boolean;
 }
+/** What is kept of a visit until the build ends: there may be many thousands. */
+export interface Noted extends Pick<VisitBuilt, "visit" | "moves" | "choices" | "summary"> {
+  /** Names of files. */
+  readonly wrote: readonly string[];
+}
 export interface BuildReport {
   readonly problems: readonly Diagnostic[];
-  readonly built: readonly VisitBuilt[];
+  readonly built: readonly Noted[];
   readonly fresh: number;
   /** Clients that could not be read or written, in words. */
   readonly failures: readonly string[];
@@ -49,13 +62,15 @@ export async function buildPractice(
   const keyOf = (path: string) => contents.get(path)?.key ?? "";
   const records = openRecords(practice);
   const stale = new Set<string>();
-  for (const client of practice.clients)
+  for (const client of practice.clients) {
+    const record = wish.useCache ? records.of(client) : {};
     for (const { path } of client.visits.filter((visit) => wish.chosen.has(visit.path))) {
-      const built = wish.useCache ? records.of(client, path) : undefined;
+      const built = record[path];
       const fresh = freshRecord(join(practice.root, path), built, keyOf(path), outputs);
       if (fresh === undefined) stale.add(path);
       else if (fresh !== built) records.note(client, path, fresh);
     }
+  }
   if (stale.size === 0) {
     records.write();
     return { problems: [], built: [], fresh: wish.chosen.size, failures: [] };
@@ -71,14 +86,15 @@ export async function buildPractice(
   const report = (list: readonly Diagnostic[]) => {
     for (const diagnostic of list) problems.set(JSON.stringify(diagnostic), diagnostic);
   };
-  const built: VisitBuilt[] = [];
+  const built: Noted[] = [];
   const failures = new Set<string>();
   const unsteady = new Set<ClientFolder>();
   let failed = 0;
   let noted = performance.now();
   const note = (client: ClientFolder, done: VisitBuilt, wrote: readonly Output[]) => {
-    const { path } = done.visit;
-    built.push({ ...done, wrote });
+    const { visit, moves, choices, summary } = done;
+    const { path } = visit;
+    built.push({ visit, wrote: wrote.map(({ file }) => file), moves, choices, summary });
     // What was edited since this build began is whole, but not of the content that the key stands for: built again next time.
     if (!asPlanned(practice, client, done, contents.get(path))) unsteady.add(client);
     if (!unsteady.has(client)) records.note(client, path, { key: keyOf(path), outputs: wrote });
@@ -143,28 +159,22 @@ async function printPage(folder: string, page: WrittenPage, printer: Printer): P
   return writeOutput(folder, pdfName(page.edition), await printer.print(html, page.facts));
 }
 
-/** The records of the practice's clients: read when asked for, written where something was noted. */
+/** The records of the practice's clients. Only what is noted and not yet written is held. */
 function openRecords({ root }: Practice) {
-  const known = new Map<string, { [visit: string]: Built }>();
-  const noted = new Set<ClientFolder>();
-  const recordOf = (client: ClientFolder) => {
-    const record = known.get(client.id) ?? { ...readRecord(root, client.id) };
-    known.set(client.id, record);
-    return record;
-  };
+  const noted = new Map<ClientFolder, { [visit: string]: Built }>();
+  const recordOf = (client: ClientFolder) => noted.get(client) ?? { ...readRecord(root, client.id) };
   return {
-    of: (client: ClientFolder, visit: string): Built | undefined => recordOf(client)[visit],
+    of: (client: ClientFolder): BuildRecord => recordOf(client),
     /** Outputs that an earlier build made of the same content stay known beside those of this one. */
     note(client: ClientFolder, visit: string, { key, outputs }: Built) {
       const record = recordOf(client);
       const before = record[visit]?.key === key ? record[visit].outputs : [];
       const names = new Set(outputs.map(({ file }) => file));
       record[visit] = { key, outputs: [...before.filter(({ file }) => !names.has(file)), ...outputs] };
-      noted.add(client);
+      noted.set(client, record);
     },
     write() {
-      for (const client of noted) {
-        const record = recordOf(client);
+      for (const [client, record] of noted) {
         const there = client.visits.flatMap(({ path }) => (record[path] ? [[path, record[path]] as const] : []));
         writeRecord(root, client.id, Object.fromEntries(there));
         noted.delete(client);

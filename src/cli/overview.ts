@@ -24,10 +24,12 @@ const FOLDER = ".waymark/overview";
 /** Raise it when VisitSummary changes: kept summaries are then made anew. What a build's key covers is covered already. */
 const FORMAT = "summaries 2";
 
+type Summed = Pick<VisitBuilt, "visit" | "summary">;
+
 /** Writes the pages that changed; gives their paths. `force`: write all, trusting no summary kept from before. */
 export async function writeOverview(
   practice: Practice,
-  built: readonly VisitBuilt[],
+  built: readonly Summed[],
   force: boolean,
 ): Promise<readonly string[]> {
   try {
@@ -37,7 +39,7 @@ export async function writeOverview(
   }
 }
 
-async function written(practice: Practice, built: readonly VisitBuilt[], force: boolean): Promise<readonly string[]> {
+async function written(practice: Practice, built: readonly Summed[], force: boolean): Promise<readonly string[]> {
   const keysOf = new Map(practice.clients.map((client) => [client, clientKeys(practice, client)]));
   const key = sha256([FORMAT, ...[...keysOf.values()].flat()].join("\n"));
   const keyFile = join(practice.root, FOLDER, "key");

@@ -72,10 +72,10 @@ function differences(table: Uint8Array): Uint8Array {
 
 /** A PDF 1.5 file of these objects. `id` is 32 hexadecimal digits. */
 export function writePdf({ objects, root, info, size }: PdfObjects, id: string): Uint8Array {
-  const parts: Buffer[] = [];
+  const parts: Uint8Array[] = [];
   let length = 0;
   const write = (text: string | Uint8Array): void => {
-    const bytes = typeof text === "string" ? Buffer.from(text, "latin1") : Buffer.from(text);
+    const bytes = typeof text === "string" ? Buffer.from(text, "latin1") : text;
     parts.push(bytes);
     length += bytes.length;
   };
@@ -136,5 +136,6 @@ export function writePdf({ objects, root, info, size }: PdfObjects, id: string):
     differences(table),
   );
   write(`startxref\n${start}\n%%EOF\n`);
-  return Uint8Array.from(Buffer.concat(parts));
+  const { buffer, byteOffset } = Buffer.concat(parts, length);
+  return new Uint8Array(buffer, byteOffset, length);
 }

@@ -18,7 +18,7 @@ export interface PdfFacts {
 }
 
 export function finishPdf(printed: Uint8Array, facts: PdfFacts): Uint8Array {
-  const { objects, root, info, size } = readPdfObjects(Buffer.from(printed).toString("latin1"));
+  const { objects, root, info, size } = readPdfObjects(latin1(printed));
   const catalog = objects.get(root);
   if (catalog === undefined || !/^<<[\s\S]*>>$/.test(catalog)) throw new PdfError("no catalog");
   const nodes = new Map<string, string>();
@@ -31,6 +31,9 @@ export function finishPdf(printed: Uint8Array, facts: PdfFacts): Uint8Array {
   all.set(size, `<</Type/Metadata/Subtype/XML/Length ${xmp.length}>>\nstream\n${xmp.toString("latin1")}\nendstream`);
   return writePdf({ objects: all, root, info, size: size + 1 }, facts.digest.slice(0, 32).padEnd(32, "0"));
 }
+
+const latin1 = ({ buffer, byteOffset, length }: Uint8Array): string =>
+  Buffer.from(buffer, byteOffset, length).toString("latin1");
 
 /** Node names come from a counter of the browser: count them from one in each document. */
 function numbered(node: string, nodes: Map<string, string>): string {

@@ -1,7 +1,6 @@
 import { realpathSync } from "node:fs";
 import { join, relative } from "node:path";
-import type { VisitBuilt } from "../build-client.js";
-import { buildPractice } from "../build-practice.js";
+import { buildPractice, type Noted } from "../build-practice.js";
 import { drawDiagnostics, drawSummary } from "../draw-diagnostic.js";
 import { EDITIONS } from "../editions.js";
 import { lockPractice } from "../lock.js";
@@ -91,7 +90,7 @@ function editionsOf(asked: unknown) {
   });
 }
 
-function summary(built: readonly VisitBuilt[], chosen: number, fresh: number, pages: readonly string[]): string {
+function summary(built: readonly Noted[], chosen: number, fresh: number, pages: readonly string[]): string {
   const lines = built.map(({ visit, moves, wrote }) => {
     const what =
       moves === undefined
@@ -99,7 +98,7 @@ function summary(built: readonly VisitBuilt[], chosen: number, fresh: number, pa
         : moves === 0
           ? "no finding moved"
           : `${moves} ${moves === 1 ? "finding" : "findings"} moved`;
-    return `${visit.path}  ${what}\n  ${wrote.map(({ file }) => file).join("  ")}`;
+    return `${visit.path}  ${what}\n  ${wrote.join("  ")}`;
   });
   const counts = new Map<string, number>();
   for (const choice of built.flatMap((visit) => visit.choices)) counts.set(choice, (counts.get(choice) ?? 0) + 1);
