@@ -22,6 +22,15 @@ export interface Tongue {
 export type Teller = (text: string, mark?: (english: string) => string) => string;
 
 type Part = string | number;
+/** A sentence with places, as it is kept until a text may be it. */
+interface Kept {
+  readonly english: string;
+  readonly told: string;
+  /** Literal text before the first place, its first letter small, and after the last one. */
+  readonly head: string;
+  readonly tail: string;
+  pattern?: Pattern;
+}
 interface Pattern {
   /** Literal text before, between and after the places. */
   readonly english: readonly string[];
@@ -38,6 +47,7 @@ interface Found {
 }
 
 const PLACE = /\{([=~]?\w+)\}/;
+const PLACES = /\{[=~]?\w+\}/g;
 /** Sentences within sentences; deeper ones are none of ours. */
 const DEEPEST = 8;
 /** Letters of literal text from which on a sentence may hold English in a place. */
@@ -53,7 +63,6 @@ const LONGEST = 3000;
 
 export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
   const exact = new Map<string, string>();
-  const byWord = new Map<string, Pattern[]>();
   for (const [id, { title, plain }] of Object.entries(catalogue)) {
     const name = tongue.find(`measures.${id}`);
     if (name !== undefined) exact.set(keyOf(title), name).set(keyOf(name), name);
@@ -61,32 +70,36 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
     if (plain !== undefined && spoken !== undefined && !exact.has(keyOf(plain.name)))
       exact.set(keyOf(plain.name), spoken);
   }
+  const measures: ReadonlyMap<string, string> = new Map(exact);
   for (const unit of new Set([...UNITS, ...Object.values(catalogue).map((measure) => measure.unit ?? "")])) {
     const written = unit === "" ? undefined : tongue.find(`units.${unit}`);
     if (written !== undefined && written !== "") exact.set(keyOf(written), written);
   }
-  const patterns: Pattern[] = [];
-  for (const [english, told] of Object.entries(sentences))
-    if (PLACE.test(english)) patterns.push(patternOf(english, told));
-    else exact.set(keyOf(english), withoutStop(told));
-  const common = new Map<string, number>();
-  for (const { english } of patterns)
-    for (const word of wordsOf(english)) common.set(word, (common.get(word) ?? 0) + 1);
-  for (const pattern of patterns) {
-    const [rarest = ""] = wordsOf(pattern.english).sort((a, b) => (common.get(a) ?? 0) - (common.get(b) ?? 0));
-    byWord.set(rarest, [...(byWord.get(rarest) ?? []), pattern]);
-  }
-  const known = new Map<string, Found>();
+  const sentencesFor = indexOf(
+    Object.entries(sentences).flatMap(([english, told]) => {
+      const kept = keptOf(withoutStop(english), told);
+      if (kept === undefined) exact.set(keyOf(english), withoutStop(told));
+      return kept ?? [];
+    }),
+  );
+  let known = new Map<string, Found>();
+  let olderKnown = known;
   let steps = 0;
+  /** How often something stayed English only because it stood too deep or came too late. */
+  let cuts = 0;
 
   /** The best telling of a text without its full stop. */
   function found(text: string, depth: number): Found {
-    // What stays English for want of depth may be told nearer the surface.
-    const before = known.get(text) ?? known.get(`${depth} ${text}`);
+    const before = known.get(text) ?? olderKnown.get(text);
     if (before !== undefined) return before;
-    if (steps++ > MOST_STEPS) return { parts: [{ english: text }], left: text.length };
+    if (steps++ > MOST_STEPS) {
+      cuts++;
+      return { parts: [{ english: text }], left: text.length };
+    }
+    const cutsBefore = cuts;
     const best = search(text, depth);
-    if (steps <= MOST_STEPS) known.set(best.left === 0 ? text : `${depth} ${text}`, best);
+    // What was cut short here may be told elsewhere.
+    if (best.left === 0 || cuts === cutsBefore) known.set(text, best);
     return best;
   }
 
@@ -96,7 +109,11 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
     const measured = figures(text, tongue);
     if (measured !== undefined) return whole(measured);
     const stays: Found = { parts: [{ english: text }], left: text.length };
-    if (depth >= DEEPEST || text.length > LONGEST) return stays;
+    if (text.length > LONGEST) return stays;
+    if (depth >= DEEPEST) {
+      cuts++;
+      return stays;
+    }
     let best = stays;
     for (const way of ways(text, depth)) {
       if (way.left < best.left) best = way;
@@ -108,14 +125,13 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
   function* ways(text: string, depth: number): Generator<Found> {
     const sentences = text.split(APART);
     if (sentences.length > 1) yield allOf(sentences, depth, " ");
-    const words = new Set(text.match(WORD));
-    const fitting = ["", ...words].flatMap((word) => byWord.get(word.toLowerCase()) ?? []);
-    const heavy = fitting.filter(({ weight }) => weight >= LEAST_WEIGHT).sort((a, b) => b.weight - a.weight);
-    yield* laid(heavy, text, depth);
+    yield* namedValue(measures, text, depth);
+    const fitting = sentencesFor(text);
+    const light = fitting.findIndex(({ weight }) => weight < LEAST_WEIGHT);
+    yield* laid(light < 0 ? fitting : fitting.slice(0, light), text, depth);
     // "{a} of {b}" would lie across the joints of a text: those come before it.
     yield* split(text, depth);
-    const light = fitting.filter(({ weight }) => weight < LEAST_WEIGHT).sort((a, b) => b.weight - a.weight);
-    yield* laid(light, text, depth);
+    if (light >= 0) yield* laid(fitting.slice(light), text, depth);
   }
 
   function* laid(patterns: readonly Pattern[], text: string, depth: number): Generator<Found> {
@@ -125,6 +141,15 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
         if (told === undefined) continue;
         yield { parts: /^[A-Z]/.test(text) ? opened(told.parts) : told.parts, left: told.left };
       }
+  }
+
+  /** "Lowest VE/VCO2 26.7": a name and its value. */
+  function* namedValue(names: ReadonlyMap<string, string>, text: string, depth: number): Generator<Found> {
+    for (const { index } of text.matchAll(/ (?=[-−+]?\d)/g)) {
+      const named = names.get(keyOf(text.slice(0, index)));
+      const value = named === undefined ? undefined : spoken(text.slice(index + 1), depth + 1);
+      if (named !== undefined && value?.left === 0) yield together([whole(sameOpening(text, named)), value], " ");
+    }
   }
 
   function filled(pattern: Pattern, places: readonly string[], depth: number): Found | undefined {
@@ -168,12 +193,7 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
       ];
       yield { parts: [...outer.parts, " (", ...inner.parts, ")"], left: outer.left + inner.left };
     }
-    // "Lowest VE/VCO2 26.7": a name and its value.
-    for (const { index } of text.matchAll(/ (?=[-−+]?\d)/g)) {
-      const named = exact.get(keyOf(text.slice(0, index)));
-      const value = named === undefined ? undefined : spoken(text.slice(index + 1), depth + 1);
-      if (named !== undefined && value?.left === 0) yield together([whole(named), value], " ");
-    }
+    yield* namedValue(exact, text, depth);
     const items = text.split(", ");
     const last = items.at(-1)?.split(" and ") ?? [];
     const all = last.length === 2 ? [...items.slice(0, -1), ...last] : items;
@@ -196,7 +216,10 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
 
   return (text, mark = (english) => english) => {
     steps = 0;
-    if (known.size > MOST_KNOWN) known.clear();
+    if (known.size > MOST_KNOWN) {
+      olderKnown = known;
+      known = new Map();
+    }
     const { parts } = spoken(text, 0);
     return parts.map((part) => (typeof part === "string" ? part : mark(part.english))).join("");
   };
@@ -219,9 +242,25 @@ const sameOpening = (text: string, told: string): string => (/^[A-Z]/.test(text)
 const opened = (parts: Found["parts"]): Found["parts"] =>
   typeof parts[0] === "string" ? [raised(parts[0]), ...parts.slice(1)] : parts;
 
-function patternOf(english: string, told: string): Pattern {
-  const pieces = withoutStop(english).split(PLACE);
-  const literal = pieces.filter((_, i) => i % 2 === 0).map((piece, i) => (i === 0 ? lowered(piece) : piece));
+/** A sentence to be kept; undefined for one without places. */
+function keptOf(english: string, told: string): Kept | undefined {
+  const first = PLACE.exec(english);
+  if (first === null) return undefined;
+  return {
+    english,
+    told,
+    head: lowered(english.slice(0, first.index)),
+    tail: english.slice(english.lastIndexOf("}") + 1),
+  };
+}
+
+const patternOf = (kept: Kept): Pattern => {
+  kept.pattern ??= readPattern(kept);
+  return kept.pattern;
+};
+function readPattern({ english, told, head }: Kept): Pattern {
+  const pieces = english.split(PLACE);
+  const literal = pieces.filter((_, i) => i % 2 === 0).map((piece, i) => (i === 0 ? head : piece));
   const names = pieces.filter((_, i) => i % 2 === 1);
   return {
     english: literal,
@@ -235,30 +274,83 @@ function patternOf(english: string, told: string): Pattern {
 }
 const bare = (name: string): string => name.replace(/^[=~]/, "");
 
-/** Words of the literal text; the rarest of them finds the sentence, one without words is tried on every text. */
-const wordsOf = (literal: readonly string[]): string[] =>
-  (literal.join(" ").match(WORD) ?? []).map((word) => word.toLowerCase());
+/** Letters of a beginning or an end by which a sentence is found, the longest it has. */
+const ENDS = [16, 8, 4] as const;
 
-/** What the places hold when the literal text is laid over a text, in each way it fits. */
+/**
+ * The sentences that a text may be, the surest first: found by how they begin, else by how they end, else by their longest
+ * word; one that has none of these is looked at for every text.
+ */
+function indexOf(sentences: readonly Kept[]): (text: string) => Pattern[] {
+  const byHead = new Map<string, Kept[]>();
+  const byTail = new Map<string, Kept[]>();
+  const byWord = new Map<string, Kept[]>();
+  const put = (index: Map<string, Kept[]>, key: string, kept: Kept): void => {
+    const there = index.get(key);
+    if (there === undefined) index.set(key, [kept]);
+    else there.push(kept);
+  };
+  for (const kept of sentences) {
+    const { head, tail, english } = kept;
+    const begins = ENDS.find((length) => head.length >= length);
+    const ends = ENDS.find((length) => tail.length >= length);
+    if (begins !== undefined) put(byHead, head.slice(0, begins), kept);
+    else if (ends !== undefined) put(byTail, tail.slice(-ends), kept);
+    else put(byWord, longestWord(english), kept);
+  }
+  return (text) => {
+    const low = lowered(text);
+    const fitting: Kept[] = [];
+    const look = (near: readonly Kept[] | undefined): void => {
+      for (const kept of near ?? []) if (low.startsWith(kept.head) && text.endsWith(kept.tail)) fitting.push(kept);
+    };
+    for (const length of ENDS) {
+      look(byHead.get(low.slice(0, length)));
+      look(byTail.get(text.slice(-length)));
+    }
+    for (const word of new Set(text.toLowerCase().match(WORD))) look(byWord.get(word));
+    look(byWord.get(""));
+    return fitting.map(patternOf).sort((a, b) => b.weight - a.weight);
+  };
+}
+
+const longestWord = (english: string): string => {
+  let longest = "";
+  for (const word of english.toLowerCase().replace(PLACES, " {} ").match(WORD) ?? [])
+    if (word.length > longest.length) longest = word;
+  return longest;
+};
+
+/** What the places hold when the literal text is laid over a text that begins and ends with it, in each way it fits. */
 function* laidOver(literal: readonly string[], text: string): Generator<readonly string[]> {
-  const [first = "", ...rest] = literal;
-  const start = first === "" || text.startsWith(first) || lowered(text).startsWith(first) ? first.length : -1;
-  if (start < 0) return;
+  const last = literal.length - 1;
+  const end = text.length - (literal[last] as string).length;
+  let at = (literal[0] as string).length;
+  if (last === 1) {
+    if (end > at) yield [text.slice(at, end)];
+    return;
+  }
+  const from0 = at;
+  for (let index = 1; index < last; index++) {
+    const next = text.indexOf(literal[index] as string, at + 1);
+    if (next < 0) return;
+    at = next + (literal[index] as string).length;
+  }
+  if (end <= at) return;
   let ways = 0;
   function* from(at: number, index: number): Generator<string[]> {
-    const piece = rest[index] as string;
-    if (index === rest.length - 1) {
-      const end = text.length - piece.length;
-      if (end > at && text.endsWith(piece)) yield [text.slice(at, end)];
+    if (index === last) {
+      if (end > at) yield [text.slice(at, end)];
       return;
     }
-    for (let end = text.indexOf(piece, at + 1); end > at && ways < MOST_WAYS; end = text.indexOf(piece, end + 1))
-      for (const others of from(end + piece.length, index + 1)) {
+    const piece = literal[index] as string;
+    for (let next = text.indexOf(piece, at + 1); next > at && ways < MOST_WAYS; next = text.indexOf(piece, next + 1))
+      for (const others of from(next + piece.length, index + 1)) {
         ways++;
-        yield [text.slice(at, end), ...others];
+        yield [text.slice(at, next), ...others];
       }
   }
-  yield* from(start, 0);
+  yield* from(from0, 1);
 }
 
 const MONTHS = "January February March April May June July August September October November December".split(" ");
