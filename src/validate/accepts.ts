@@ -1,7 +1,8 @@
 /**
- * Whether a value keeps a schema and is usual throughout: yes, or "not surely". A record without faults, which is nearly
- * every record, is answered in a fraction of a millisecond; anything else goes to the schema compiler, whose loading and
- * compiling takes far longer but which says what is wrong and where. Keywords this file does not know give "not surely".
+ * Whether a value keeps a schema: yes (and whether it is usual throughout), or "not surely". A record without faults,
+ * which is nearly every record, is answered in a fraction of a millisecond; anything else goes to the schema compiler,
+ * whose loading and compiling takes far longer but which says what is wrong and where. Keywords this file does not know
+ * give "not surely".
  */
 import { readDate } from "./calendar.js";
 import type { SchemaNode } from "./schema-words.js";
@@ -22,26 +23,47 @@ const SILENT = new Set(
   "$id $schema $comment $defs title description default examples unit slips howto source".split(" "),
 );
 
+export type Answer = "usual throughout" | "kept" | "not surely";
+
 /** Makes the test of a schema; its parts are made when first met. */
-export function openAcceptor(find: Find): (schema: SchemaNode, base: string) => Test {
+export function openAcceptor(find: Find): (schema: SchemaNode, base: string, value: unknown) => Answer {
   const made = new Map<SchemaNode, Test>();
+  let strayed = false;
+  const stray = (): true => {
+    strayed = true;
+    return true;
+  };
   const testOf = (schema: SchemaNode, base: string): Test => {
     const known = made.get(schema);
     if (known) return known;
     made.set(schema, (value) => test(value)); // a schema may contain itself
-    const test = build(schema as Keywords, base, testOf, find);
+    const test = build(schema as Keywords, base, testOf, find, stray);
     made.set(schema, test);
     return test;
   };
-  return testOf;
+  return (schema, base, value) => {
+    strayed = false;
+    if (!testOf(schema, base)(value)) return "not surely";
+    return strayed ? "kept" : "usual throughout";
+  };
 }
 
-function build(schema: Keywords, base: string, testOf: (schema: SchemaNode, base: string) => Test, find: Find): Test {
+function build(
+  schema: Keywords,
+  base: string,
+  testOf: (schema: SchemaNode, base: string) => Test,
+  find: Find,
+  stray: () => true,
+): Test {
   const tests = Object.entries(schema).flatMap(([keyword, given]): Test[] => {
     if (SILENT.has(keyword)) return [];
     if (keyword === "$ref") {
       const there = find(String(given), base);
       return [testOf(there.schema, there.base)];
+    }
+    if (keyword === "usual") {
+      const [low, high] = given as readonly [number, number];
+      return [ifNumber((value) => (value >= low && value <= high) || stray())];
     }
     const inner = (node: unknown) => testOf(node as SchemaNode, base);
     const test = KEYWORDS[keyword]?.(given as never, inner, schema);
@@ -102,7 +124,6 @@ const KEYWORDS: Readonly<
   exclusiveMinimum: (given: number) => ifNumber((value) => value > given),
   exclusiveMaximum: (given: number) => ifNumber((value) => value < given),
   multipleOf: (given: number) => ifNumber((value) => Number.isInteger(value / given)),
-  usual: ([low, high]: readonly [number, number]) => ifNumber((value) => value >= low && value <= high),
   minLength: (given: number) => ifText((value) => value.length >= 2 * given || lengthOf(value) >= given),
   maxLength: (given: number) => ifText((value) => value.length <= given || lengthOf(value) <= given),
   pattern: (given: string) => {
@@ -148,7 +169,8 @@ const KEYWORDS: Readonly<
         ([key, others]) => !Object.hasOwn(value, key) || others.every((o) => Object.hasOwn(value, o)),
       ),
     ),
-  // In a choice between forms a "not surely" of one form would make the other look like the only one: plain forms only.
+  // In a choice between forms a "not surely" of one form would make the other look like the only one, and a number outside
+  // the usual range of a form not taken would count: plain forms only.
   oneOf: (given: readonly unknown[], inner) => {
     const tests = given.map(inner);
     return given.some(holdsUsual) ? undefined : (value) => tests.filter((test) => test(value)).length === 1;

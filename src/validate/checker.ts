@@ -4,9 +4,10 @@
  */
 import { createRequire } from "node:module";
 import type { AnySchemaObject, ErrorObject, ValidateFunction } from "ajv";
-import { openAcceptor, TIME } from "./accepts.js";
+import { type Find, openAcceptor, TIME } from "./accepts.js";
 import { readDate } from "./calendar.js";
 import type { SchemaNode } from "./schema-words.js";
+import { type Unusual, unusualIn } from "./usual.js";
 
 /** Parsed JSON of every file below schema/, each with its $id. */
 export type Schemas = readonly Readonly<Record<string, unknown>>[];
@@ -14,11 +15,6 @@ export type Schemas = readonly Readonly<Record<string, unknown>>[];
 /** Kinds of YAML file that have a schema of their own, by the name of the schema. */
 export type DocumentKind = "laboratory" | "client" | "session" | "reference-table" | "typical-error" | "event-profile";
 
-export interface Unusual {
-  readonly path: readonly string[];
-  readonly value: number;
-  readonly schema: SchemaNode;
-}
 export interface Checked {
   readonly errors: readonly ErrorObject[];
   readonly unusual: readonly Unusual[];
@@ -47,20 +43,31 @@ export function openChecker(schemas: Schemas): Promise<Checker> {
 
 function quickChecker(schemas: Schemas): Checker {
   const byName = new Map(schemas.map((schema) => [String(schema.$id).replace(BASE, ""), schema as SchemaNode]));
-  const accepts = openAcceptor((reference, base) => {
+  const find: Find = (reference, base) => {
     const { href, hash } = new URL(reference, BASE + base);
     const name = href.slice(BASE.length, href.length - hash.length);
     let schema = byName.get(name);
     for (const step of pathOf(hash.slice(1))) schema = (schema as Record<string, SchemaNode> | undefined)?.[step];
     if (schema === undefined) throw new Error(`no schema ${reference}`);
     return { schema, base: name };
-  });
+  };
+  const accepts = openAcceptor(find);
+  const unusual = (schema: SchemaNode, name: string, value: unknown): Unusual[] => {
+    const found = unusualIn(outline(schema), name, value, find);
+    for (const [key, block] of blocksOf(schema)) {
+      const part = (value as Readonly<Record<string, unknown>>)[key];
+      if (part !== undefined) found.push(...unusualIn({ $ref: block }, name, part, find, [key]));
+    }
+    return found;
+  };
   let thorough: Checker | undefined;
   return {
     check(kind, value) {
       const name = `${kind}.schema.json`;
       const schema = byName.get(name);
-      if (schema !== undefined && accepts(schema, name)(value)) return { errors: [], unusual: [] };
+      const answer = schema === undefined ? "not surely" : accepts(schema, name, value);
+      if (schema !== undefined && answer !== "not surely")
+        return { errors: [], unusual: answer === "kept" ? unusual(schema, name, value) : [] };
       thorough ??= thoroughChecker(schemas);
       return thorough.check(kind, value);
     },

@@ -40,6 +40,8 @@ function replaced(value: unknown, path: readonly (string | number)[], by: unknow
   else at[step] = replaced(at[step], rest, by);
   return copy;
 }
+const at = (value: unknown, path: readonly (string | number)[]): unknown =>
+  path.reduce((part, step) => (part as Record<string, unknown>)[step], value);
 const ABSENT = Symbol("absent");
 
 describe("the quick answer of the checker", () => {
@@ -93,5 +95,33 @@ describe("the quick answer of the checker", () => {
       { seed: 11, numRuns: 1500 * FUZZ_RUNS },
     );
     expect(clean).toBeGreaterThan(100);
+  });
+
+  it("finds the unusual numbers that the compiler finds, in its order, without it", async () => {
+    const quick = await openChecker(schemas);
+    const thorough = thoroughChecker(schemas);
+    const numbers = (value: unknown) => places(value).filter((path) => typeof at(value, path) === "number");
+    let several = 0;
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...documents),
+        fc.array(fc.tuple(fc.nat(), fc.double({ min: 0.5, max: 1.6, noNaN: true })), { minLength: 1, maxLength: 6 }),
+        ({ kind, value }, edits) => {
+          const places = numbers(value);
+          if (places.length === 0) return;
+          let edited = value;
+          for (const [n, factor] of edits) {
+            const path = places[n % places.length] as readonly (string | number)[];
+            const number = (at(value, path) as number) * factor;
+            edited = replaced(edited, path, Number.isInteger(at(value, path)) ? Math.round(number) : number);
+          }
+          const found = thorough.check(kind, edited);
+          expect(quick.check(kind, edited)).toEqual(found);
+          if (found.errors.length === 0 && found.unusual.length > 1) several++;
+        },
+      ),
+      { seed: 12, numRuns: 1000 * FUZZ_RUNS },
+    );
+    expect(several).toBeGreaterThan(50);
   });
 });
