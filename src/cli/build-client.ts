@@ -15,12 +15,20 @@ import { summaryOf, type VisitSummary } from "../report/overview/visit-summary.j
 import type { Edition } from "../report/render.js";
 import { readResults } from "../results/read.js";
 import { writeResults } from "../results/write.js";
-import { clientDocument, folderNames } from "./check-practice.js";
+import { clientDocument } from "./check-practice.js";
 import { htmlName, type Press, type WrittenPage } from "./editions.js";
 import { readBytes, readFile, sha256 } from "./files.js";
 import { type Output, writeOutput } from "./freshness.js";
 import { moved, movedChoices } from "./moved.js";
-import { type ClientFolder, type Practice, RESULTS, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
+import {
+  type ClientFolder,
+  filesOf,
+  type Practice,
+  RESULTS,
+  SESSION,
+  seriesFiles,
+  type VisitFolder,
+} from "./practice.js";
 
 export { RESULTS } from "./practice.js";
 
@@ -140,13 +148,14 @@ export function inputsOf(
   visit: VisitFolder,
 ): Inputs {
   const file = readFile(practice.root, `${visit.path}/${SESSION}`);
+  const files = filesOf(practice, visit);
   return {
     lab,
     client,
     session: readYaml(file.path, file.bytes),
     sessionSha256: file.sha256,
-    series: seriesFiles(practice, visit),
-    folder: folderNames(practice, visit),
+    series: seriesFiles(practice, visit, files),
+    folder: files.map(({ name }) => name),
   };
 }
 

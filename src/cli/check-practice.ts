@@ -11,9 +11,9 @@ import { readYaml } from "../read/yaml.js";
 import type { Checker } from "../validate/checker.js";
 import { practiceMember, validatePractice } from "../validate/practice.js";
 import { validateDocument, validateVisit } from "../validate/visit.js";
-import { list, readBytes } from "./files.js";
+import { readBytes } from "./files.js";
 import { personalFiles } from "./personal-files.js";
-import { type ClientFolder, type Practice, SESSION, seriesBytes, type VisitFolder } from "./practice.js";
+import { type ClientFolder, filesOf, type Practice, SESSION, seriesBytes } from "./practice.js";
 
 export const readDocument = (root: string, path: string): Document => readYaml(path, readBytes(root, path));
 
@@ -21,9 +21,6 @@ export const clientDocument = (practice: Practice, client: ClientFolder): Docume
   existsSync(join(practice.root, client.path, "client.yaml"))
     ? readDocument(practice.root, `${client.path}/client.yaml`)
     : undefined;
-
-export const folderNames = (practice: Practice, visit: VisitFolder): string[] =>
-  list(practice.root, visit.path).map((entry) => entry.name);
 
 /** All problems of the chosen visits, and of the practice as a whole when everything is chosen. */
 export function checkPractice(
@@ -52,13 +49,14 @@ export function checkPractice(
       const session = read();
       members.push(practiceMember(session, read));
       if (!chosen.has(visit.path)) continue;
+      const files = filesOf(practice, visit);
       const { diagnostics } = validateVisit(
         {
           lab,
           client: document,
           session,
-          seriesTexts: seriesBytes(practice, visit),
-          folder: folderNames(practice, visit),
+          seriesTexts: seriesBytes(practice, visit, files),
+          folder: files.map(({ name }) => name),
         },
         checker,
         readSeries,
@@ -71,6 +69,7 @@ export function checkPractice(
         personalFiles(
           practice,
           visit,
+          files,
           typeof birth === "string" ? birth : undefined,
           Array.isArray(remarks) ? remarks.map(String) : [],
         ),

@@ -4,8 +4,8 @@
  */
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import { personal } from "../validate/privacy.js";
-import { list, readFile } from "./files.js";
-import type { Practice, VisitFolder } from "./practice.js";
+import { readFile } from "./files.js";
+import type { Listing, Practice, VisitFolder } from "./practice.js";
 
 const WRITTEN = /^(\..*|session\.yaml|results\.yaml|index\.html|report.*\.(html|pdf))$/;
 const PICTURE = /\.(jpe?g|png|tiff?|heic|gif|bmp|webp|dcm)$/i;
@@ -21,6 +21,7 @@ const LOOKED_AT = 300_000;
 export function personalFiles(
   practice: Practice,
   visit: VisitFolder,
+  files: Listing,
   birthDate: string | undefined,
   remarks: readonly string[],
 ): Diagnostic[] {
@@ -36,7 +37,7 @@ export function personalFiles(
       why: "the folder is archived and shared under a pseudonym",
       fix,
     });
-  for (const { name, folder } of list(practice.root, visit.path)) {
+  for (const { name, folder } of files) {
     if (folder || WRITTEN.test(name)) continue;
     const words = name
       .replace(/\.\w+$/, "")

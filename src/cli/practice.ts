@@ -87,17 +87,28 @@ function wanted(root: string, path: string, cwd: string): string {
   throw new Unreadable(path, "does not exist in this practice", "Give a client or visit folder, e.g. clients/c-017.");
 }
 
+/** What lies in a visit's folder: asked once by who needs it more than once. */
+export const filesOf = (practice: Practice, visit: VisitFolder): Listing => list(practice.root, visit.path);
+
+export type Listing = ReturnType<typeof list>;
+
 /** Every file beside session.yaml that a session may name as a series, by file name. */
-export const seriesFiles = (practice: Practice, visit: VisitFolder): Readonly<Record<string, FileBytes>> =>
-  series(practice, visit, (path) => readFile(practice.root, path));
+export const seriesFiles = (
+  practice: Practice,
+  visit: VisitFolder,
+  files = filesOf(practice, visit),
+): Readonly<Record<string, FileBytes>> => series(visit, files, (path) => readFile(practice.root, path));
 
 /** The same without digests. */
-export const seriesBytes = (practice: Practice, visit: VisitFolder): Readonly<Record<string, Uint8Array>> =>
-  series(practice, visit, (path) => readBytes(practice.root, path));
+export const seriesBytes = (
+  practice: Practice,
+  visit: VisitFolder,
+  files: Listing,
+): Readonly<Record<string, Uint8Array>> => series(visit, files, (path) => readBytes(practice.root, path));
 
-function series<T>(practice: Practice, visit: VisitFolder, read: (path: string) => T): Readonly<Record<string, T>> {
+function series<T>(visit: VisitFolder, files: Listing, read: (path: string) => T): Readonly<Record<string, T>> {
   return Object.fromEntries(
-    list(practice.root, visit.path)
+    files
       .filter((entry) => !entry.folder && /\.(csv|tsv|txt)$/i.test(entry.name))
       .map((entry) => [entry.name, read(`${visit.path}/${entry.name}`)]),
   );

@@ -5,8 +5,8 @@ import { nearest } from "../kernel/near.js";
 import { words } from "./words.js";
 
 type Mapping = Readonly<Record<string, unknown>>;
-const isMapping = (value: unknown): value is Mapping =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
+const isNode = (value: unknown): value is object => typeof value === "object" && value !== null;
+const isMapping = (value: unknown): value is Mapping => isNode(value) && !Array.isArray(value);
 
 /**
  * A value is confirmed by the mapping it stands in, with one sentence or under its own key; or by a mapping further
@@ -35,8 +35,9 @@ export function isConfirmed(root: unknown, path: readonly string[]): boolean {
 /** Confirmations of keys that are nowhere below the mapping. */
 export function confirmedFaults(document: Document): Diagnostic[] {
   const found: Diagnostic[] = [];
-  const walk = (value: unknown, path: readonly string[]): void => {
-    if (Array.isArray(value)) for (const [i, item] of value.entries()) walk(item, [...path, String(i)]);
+  const walk = (value: object, path: readonly string[]): void => {
+    if (Array.isArray(value))
+      for (const [i, item] of value.entries()) if (isNode(item)) walk(item, [...path, String(i)]);
     if (!isMapping(value)) return;
     if (isMapping(value.confirmed)) {
       const { confirmed, ...rest } = value;
@@ -52,9 +53,10 @@ export function confirmedFaults(document: Document): Diagnostic[] {
           });
       }
     }
-    for (const [key, inner] of Object.entries(value)) if (key !== "confirmed") walk(inner, [...path, key]);
+    for (const [key, inner] of Object.entries(value))
+      if (key !== "confirmed" && isNode(inner)) walk(inner, [...path, key]);
   };
-  walk(document.value, []);
+  if (isNode(document.value)) walk(document.value, []);
   return found;
 }
 

@@ -25,25 +25,26 @@ const FREE =
 
 export function personalFaults(document: Document): Diagnostic[] {
   const found: Diagnostic[] = [];
-  const walk = (value: unknown, path: readonly string[], free: boolean): void => {
-    if (typeof value === "string") {
-      const hit = free ? personal(value.slice(0, LONGEST), path.includes("practitioner")) : undefined;
-      if (hit && !isConfirmed(document.value, path))
-        found.push({
-          code: "looks-personal",
-          severity: "warning",
-          at: document.place(path),
-          ...words.personal(hit.what, show(hit.text), path.findLast((step) => !/^\d+$/.test(step)) ?? ""),
-        });
-    } else if (typeof value === "object" && value !== null)
-      for (const [key, inner] of Object.entries(value))
-        walk(
-          inner,
-          [...path, key],
-          Array.isArray(value) ? free : FREE.test(key) || (free && path.includes("confirmed")),
-        );
+  const look = (text: string, path: readonly string[]): void => {
+    const hit = personal(text.slice(0, LONGEST), path.includes("practitioner"));
+    if (hit && !isConfirmed(document.value, path))
+      found.push({
+        code: "looks-personal",
+        severity: "warning",
+        at: document.place(path),
+        ...words.personal(hit.what, show(hit.text), path.findLast((step) => !/^\d+$/.test(step)) ?? ""),
+      });
   };
-  walk(document.value, [], false);
+  const walk = (value: object, path: readonly string[], free: boolean): void => {
+    for (const [key, inner] of Object.entries(value)) {
+      const isText = typeof inner === "string";
+      if (!isText && (typeof inner !== "object" || inner === null)) continue;
+      const isFree = Array.isArray(value) ? free : FREE.test(key) || (free && path.includes("confirmed"));
+      if (!isText) walk(inner, [...path, key], isFree);
+      else if (isFree) look(inner, [...path, key]);
+    }
+  };
+  if (typeof document.value === "object" && document.value !== null) walk(document.value, [], false);
   return found;
 }
 

@@ -23,10 +23,9 @@ export function references(value: unknown): {
 } {
   const series: SeriesReference[] = [];
   const instruments: InstrumentReference[] = [];
-  const walk = (node: unknown, path: Path): void => {
-    if (typeof node !== "object" || node === null) return;
+  const walk = (node: object, path: Path): void => {
     if (Array.isArray(node)) {
-      for (const [i, item] of node.entries()) walk(item, [...path, i]);
+      for (const [i, item] of node.entries()) if (isNode(item)) walk(item, [...path, i]);
       return;
     }
     const mapping = node as Readonly<Record<string, unknown>>;
@@ -36,11 +35,14 @@ export function references(value: unknown): {
       if (typeof named === "string") instruments.push({ instrument: named, path: [...path, key] });
     }
     if (typeof mapping.series === "string") series.push({ file: mapping.series, instrument, path });
-    for (const [key, inner] of Object.entries(mapping)) walk(inner, [...path, key]);
+    for (const [key, inner] of Object.entries(mapping)) if (isNode(inner)) walk(inner, [...path, key]);
   };
-  walk(value, []);
+  if (isNode(value)) walk(value, []);
   return { series, instruments };
 }
+
+/** A mapping or a list: most of a document are single values, and nobody needs to know the way to them. */
+const isNode = (value: unknown): value is object => typeof value === "object" && value !== null;
 
 /** Names of the raw files a session uses, safe ones only, each once: what cli/ has to load before validation. */
 export function seriesFiles(session: unknown): readonly string[] {

@@ -4,6 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { personalFiles } from "../../src/cli/personal-files.js";
+import { filesOf } from "../../src/cli/practice.js";
 import { copyPractice } from "./practice-copy.js";
 
 const path = "clients/c-001/2026-03-02-baseline";
@@ -16,7 +17,8 @@ afterEach(() => rmSync(root, { recursive: true }));
 const found = (files: Readonly<Record<string, string | Uint8Array>>, remarks: readonly string[] = []) => {
   for (const [name, content] of Object.entries(files)) writeFileSync(join(root, path, name), content);
   const visit = { path, client: "c-001", name: "2026-03-02-baseline" };
-  return personalFiles({ root, clients: [] }, visit, "1984-09-14", remarks).map(
+  const practice = { root, clients: [] };
+  return personalFiles(practice, visit, filesOf(practice, visit), "1984-09-14", remarks).map(
     (d) => `${d.at.file.split("/").at(-1)}: ${d.found}`,
   );
 };
