@@ -2,7 +2,7 @@
  * npm run build: src/ bundled into dist/.
  *
  *     dist/parts/*.js      the program, in parts that are loaded when first needed; packages it uses are inside, except
- *                          those that drive a browser; beside each its source map
+ *                          the one that carries a browser; beside each its source map
  *     dist/parts/*.code    what V8 compiled each part to, so that a run starts at once (see src/cli/start.ts)
  *     dist/structures.json figures compiled to what Vega runs
  *     dist/cli/main.js, dist/cli/crew-worker.js     where the program and its threads start
@@ -29,7 +29,7 @@ async function bundle(input: Readonly<Record<string, string>>, folder: string): 
     platform: "node",
     tsconfig: false,
     plugins: [{ name: "compiled templates", load: (id) => (id === TEMPLATES ? compiledTemplates() : null) }],
-    external: [/^puppeteer-core/, /^@sparticuz\//],
+    external: [/^@sparticuz\//],
     resolve: {
       extensionAlias: { ".js": [".ts", ".js"] },
       // Of two makes the one that asks for no canvas package: figures never depend on what else is installed.
