@@ -72,7 +72,7 @@ export function referral(context: Context, shared: Frame): ReferralView {
         ? speech.say("referral.medication_not_stated")
         : medication.length === 0
           ? speech.say("referral.no_medication")
-          : speech.list(medication),
+          : speech.list(medication.map((one) => told(context, one))),
     missing:
       missing.length === 0
         ? speech.say("referral.nothing_missing")
