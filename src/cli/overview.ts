@@ -14,37 +14,34 @@ import { recorded, type VisitBuilt } from "./build-client.js";
 import { clientDocument, readDocument } from "./check-practice.js";
 import { drawnClientPage, hrefOf, reportsOf } from "./client-overview.js";
 import { sha256, writeAtomically } from "./files.js";
-import { readRecord } from "./freshness.js";
+import { FORMAT, keepKey, OVERVIEW, type OverviewKey, PAGE, textAt } from "./overview-key.js";
 import type { ClientFolder, Practice, VisitFolder } from "./practice.js";
 import { dressed } from "./press.js";
 import { asProblem } from "./report-overrides.js";
 
-export const PAGE = "index.html";
-const FOLDER = ".waymark/overview";
-/** Raise it when VisitSummary changes: kept summaries are then made anew. What a build's key covers is covered already. */
-const FORMAT = "summaries 2";
-
 type Summed = Pick<VisitBuilt, "visit" | "summary">;
 
-/** Writes the pages that changed; gives their paths. `force`: write all, trusting no summary kept from before. */
+/** Writes the pages that changed; gives their paths. The key is that of now, after a build. `force`: write all, trusting no summary kept from before. */
 export async function writeOverview(
   practice: Practice,
+  key: OverviewKey,
   built: readonly Summed[],
   force: boolean,
 ): Promise<readonly string[]> {
   try {
-    return await written(practice, built, force);
+    return await written(practice, key, built, force);
   } catch (error) {
     throw asProblem(error, practice);
   }
 }
 
-async function written(practice: Practice, built: readonly Summed[], force: boolean): Promise<readonly string[]> {
-  const keysOf = new Map(practice.clients.map((client) => [client, clientKeys(practice, client)]));
-  const key = sha256([FORMAT, ...[...keysOf.values()].flat()].join("\n"));
-  const keyFile = join(practice.root, FOLDER, "key");
-  if (!force && built.length === 0 && textAt(keyFile) === key && existsSync(join(practice.root, PAGE))) return [];
-  mkdirSync(join(practice.root, FOLDER), { recursive: true });
+async function written(
+  practice: Practice,
+  key: OverviewKey,
+  built: readonly Summed[],
+  force: boolean,
+): Promise<readonly string[]> {
+  mkdirSync(join(practice.root, OVERVIEW), { recursive: true });
   const laboratory = (readDocument(practice.root, "lab.yaml").value ?? { name: "" }) as Laboratory;
   const { assets, words } = dressed(practice, laboratory.language);
   const pages = openPages(assets, words, laboratory);
@@ -52,7 +49,7 @@ async function written(practice: Practice, built: readonly Summed[], force: bool
   const lines: ClientLine[] = [];
   const wrote: string[] = [];
   for (const client of practice.clients) {
-    const keys = [FORMAT, ...(keysOf.get(client) ?? [])];
+    const keys = [FORMAT, ...(key.clients.get(client) ?? [])];
     const kept = force ? undefined : keptSummaries(practice, client);
     const known = summaries(practice, client, fresh, kept, keys);
     if (known.length === 0) continue;
@@ -66,7 +63,7 @@ async function written(practice: Practice, built: readonly Summed[], force: bool
     lines.push(lineOf(practice, client, known));
   }
   if (writeIfChanged(join(practice.root, PAGE), practicePage(pages, lines))) wrote.unshift(PAGE);
-  writeAtomically(keyFile, key);
+  keepKey(practice, key);
   return wrote;
 }
 
@@ -79,12 +76,6 @@ export interface Known {
 interface Kept {
   readonly key: string;
   readonly visits: Readonly<Record<string, { readonly key: string; readonly summary: VisitSummary }>>;
-}
-
-/** What the visits of a client were last built from, as the record says. */
-function clientKeys({ root }: Practice, client: ClientFolder): readonly string[] {
-  const record = readRecord(root, client.id);
-  return client.visits.map((visit) => `${visit.path} ${record[visit.path]?.key ?? "not built here"}`);
 }
 
 function summaries(
@@ -108,7 +99,7 @@ function summaries(
   });
 }
 
-const placeOf = (practice: Practice, client: ClientFolder) => join(practice.root, FOLDER, `${client.id}.json`);
+const placeOf = (practice: Practice, client: ClientFolder) => join(practice.root, OVERVIEW, `${client.id}.json`);
 
 function keptSummaries(practice: Practice, client: ClientFolder): Kept | undefined {
   try {
@@ -131,14 +122,6 @@ const lineOf = (practice: Practice, client: ClientFolder, known: readonly Known[
     known.map(({ summary }) => summary),
     known.map(({ visit }) => hrefOf(visit, reportsOf(practice, visit))),
   );
-
-function textAt(path: string): string | undefined {
-  try {
-    return readFileSync(path, "utf8");
-  } catch {
-    return undefined;
-  }
-}
 
 function writeIfChanged(path: string, text: string): boolean {
   if (textAt(path) === text) return false;

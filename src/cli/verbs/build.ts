@@ -4,7 +4,8 @@ import { buildPractice, type Noted } from "../build-practice.js";
 import { drawDiagnostics, drawSummary } from "../draw-diagnostic.js";
 import { EDITIONS } from "../editions.js";
 import { lockPractice } from "../lock.js";
-import { findPractice, openPractice, select } from "../practice.js";
+import { overviewKey } from "../overview-key.js";
+import { findPractice, openPractice, type Practice, select } from "../practice.js";
 import { openProgress } from "../progress.js";
 import { inShard, readShard } from "../shard.js";
 import { changedSince } from "../since.js";
@@ -66,7 +67,7 @@ export const verb: Verb = {
       const pages =
         editions.length === 0 || flags["no-index"] || shard !== undefined || stop.asked() || failures.length > 0
           ? []
-          : await (await import("../overview.js")).writeOverview(practice, built, flags["no-cache"] === true);
+          : await pagesWritten(practice, built, flags["no-cache"] === true);
       io.out(summary(built, chosen.size, fresh, pages));
       if (editions.length > 0) io.out(whereabouts(practice.root, io.cwd));
       if (stop.asked()) return stop.code();
@@ -77,6 +78,13 @@ export const verb: Verb = {
     }
   },
 };
+
+/** Pages of practice and clients; what draws them is loaded only when something changed. `force`: write all. */
+async function pagesWritten(practice: Practice, built: readonly Noted[], force: boolean): Promise<readonly string[]> {
+  const key = overviewKey(practice);
+  if (key.same && built.length === 0 && !force) return [];
+  return (await import("../overview.js")).writeOverview(practice, key, built, force);
+}
 
 /** "clients/c-017/2026-03-02-baseline": the folder of a client bears its id. */
 const clientOf = (visit: string): string => visit.split("/")[1] ?? "";
