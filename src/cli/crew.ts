@@ -30,7 +30,7 @@ export async function openCrew(practice: Practice, wish: ShopWish, visits: numbe
     const shop = await openShop(practice, wish);
     return { size: 1, build: shop.build, diagnostics: async () => shop.diagnostics, close: async () => undefined };
   }
-  return threads((roomy) => startHand(practice.root, wish, roomy), Math.max(size, 1));
+  return threads((roomy) => startHand(practice, wish, roomy), Math.max(size, 1));
 }
 
 export interface Task {
@@ -99,9 +99,9 @@ export function threads(start: (roomy: boolean) => Hand, size: number): Crew {
   };
 }
 
-function startHand(root: string, wish: ShopWish, roomy: boolean): Hand {
+function startHand(practice: Practice, wish: ShopWish, roomy: boolean): Hand {
   const worker = new Worker(new URL("../cli/crew-worker.js", import.meta.url), {
-    workerData: { root, wish },
+    workerData: { practice, wish },
     // Ninety megabytes live in a thread that draws; without a limit it would sweep only at several times that.
     ...(roomy ? {} : { resourceLimits: { maxYoungGenerationSizeMb: 32, maxOldGenerationSizeMb: 200 } }),
   });
