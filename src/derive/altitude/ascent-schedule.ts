@@ -8,6 +8,7 @@
  * the ceiling. A schedule inside the limits lowers the risk of altitude illness; it does not remove it.
  */
 import { type FormulaInfo, requireRange } from "../../kernel/formula.js";
+import { roundTo } from "../../kernel/rounding.js";
 
 export interface Night {
   readonly night: number;
@@ -38,11 +39,11 @@ export function ascentSchedule(startM: number, nightsM: readonly number[]): read
     else if (lowFirst && altitudeM > LIMIT_M)
       flags.push(`first night above ${LIMIT_M} m: medical advice on prevention`);
     if (!lowFirst && altitudeM > LIMIT_M && gainM > GAIN_M)
-      flags.push(`sleeping gain of ${gainM} m, above ${GAIN_M} m`);
+      flags.push(`sleeping gain of ${roundTo(gainM, 1)} m, above ${GAIN_M} m`);
     if (gainM <= 0 || lowFirst) sinceFlat = altitudeM;
     else if (altitudeM > LIMIT_M && altitudeM - Math.max(sinceFlat, startM) > EXTRA_NIGHT_M)
       flags.push(
-        `${altitudeM - Math.max(sinceFlat, startM)} m since the last night without gain, above ${EXTRA_NIGHT_M} m`,
+        `${roundTo(altitudeM - Math.max(sinceFlat, startM), 1)} m since the last night without gain, above ${EXTRA_NIGHT_M} m`,
       );
     previous = altitudeM;
     return { night: i + 1, altitudeM, gainM, flags };
