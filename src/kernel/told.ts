@@ -58,6 +58,8 @@ const MOST_WAYS = 12;
 const MOST_KNOWN = 4000;
 /** Parts of one text that are looked at; a text made to be slow stays English. */
 const MOST_STEPS = 1000;
+/** Of longer lists no item holds a comma. */
+const MOST_ITEMS = 20;
 /** Longer texts are none of ours. */
 const LONGEST = 3000;
 
@@ -182,7 +184,7 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
       ["; ", "; "],
       [": ", ": "],
     ] as const) {
-      const pieces = text.split(apart);
+      const pieces = apartIn(text, apart);
       if (pieces.length > 1) yield allOf(pieces, depth, joined);
     }
     const bracket = /^(.+) \((.+)\)$/s.exec(text);
@@ -194,8 +196,9 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
       yield { parts: [...outer.parts, " (", ...inner.parts, ")"], left: outer.left + inner.left };
     }
     yield* namedValue(exact, text, depth);
-    const items = text.split(", ");
-    const last = items.at(-1)?.split(" and ") ?? [];
+    const items = listed(text);
+    const lastItem = items.at(-1) ?? "";
+    const last = exact.has(keyOf(lastItem)) ? [lastItem] : lastItem.split(" and ");
     const all = last.length === 2 ? [...items.slice(0, -1), ...last] : items;
     if (all.length > 1) {
       const told = all.map((item) => spoken(item, depth + 1));
@@ -205,6 +208,20 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
         yield whole(last.length === 2 ? tongue.list(texts) : texts.join(", "));
       }
     }
+  }
+
+  /** Items of a list; a name that holds a comma itself is one. */
+  function listed(text: string): string[] {
+    const pieces = apartIn(text, ", ");
+    if (pieces.length > MOST_ITEMS) return pieces;
+    const items: string[] = [];
+    for (let from = 0; from < pieces.length; ) {
+      let to = pieces.length;
+      while (to > from + 1 && !exact.has(keyOf(pieces.slice(from, to).join(", ")))) to--;
+      items.push(pieces.slice(from, to).join(", "));
+      from = to;
+    }
+    return items;
   }
 
   /** A text with or without its full stop. */
@@ -228,6 +245,17 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
 /** Between one sentence and the next. */
 const APART = /(?<=[.!?]) (?=\p{Lu}|\d)/u;
 const WORD = /[A-Za-z]{3,}/g;
+/** Pieces between the joints that stand in no bracket. */
+function apartIn(text: string, joint: string): string[] {
+  const pieces: string[] = [];
+  let open = 0;
+  for (const piece of text.split(joint)) {
+    if (open > 0) pieces.push(`${pieces.pop()}${joint}${piece}`);
+    else pieces.push(piece);
+    for (const sign of piece) open += sign === "(" ? 1 : sign === ")" ? -1 : 0;
+  }
+  return pieces;
+}
 const whole = (text: string): Found => ({ parts: [text], left: 0 });
 const together = (found: readonly Found[], joint: string): Found => ({
   parts: found.flatMap(({ parts }, i) => (i === 0 ? parts : [joint, ...parts])),
@@ -377,7 +405,7 @@ function figures(text: string, tongue: Tongue): string | undefined {
     const unit = /^(.*?)([,;]?)$/.exec(word) as RegExpExecArray;
     const [, bareWord = "", stop = ""] = unit;
     if (UNITS.has(bareWord)) return `${tongue.find(`units.${bareWord}`) ?? bareWord}${stop}`;
-    if (SYMBOL.test(bareWord)) return word;
+    if (SYMBOL.test(bareWord) || KEY.test(bareWord)) return word;
     if (/[A-Za-z]/.test(word.replace(/(?<=\d)(?:e[-−]?\d+|%)/g, ""))) return undefined;
     return word.replace(NUMBER, (number) => number.replace(".", tongue.decimalSign)).replace(/^-(?=\d)/, "\u2212");
   });
@@ -390,7 +418,7 @@ function figures(text: string, tongue: Tongue): string | undefined {
 /** Every unit of the catalogue, and those that only sentences and columns have. */
 const UNITS: ReadonlySet<string> = new Set([
   ...Object.values(catalogue).flatMap(({ unit }) => (unit === undefined || /[a-z]{4,}/.test(unit) ? [] : [unit])),
-  ..."% s min h d ms g kg mg mL L µL m cm mm km mmHg kPa hPa W N Nm J kJ kcal K °C km/h m/s m/min 1/min mL/min L/min mmol/L g/L g/dL rpm".split(
+  ..."% s min h d ms g kg mg mL L µL m cm mm km mmHg kPa hPa W N Nm J kJ kcal K °C km/h m/s m/min 1/min /min mL/min L/min mmol/L g/L g/dL rpm".split(
     " ",
   ),
 ]);

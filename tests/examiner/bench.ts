@@ -34,6 +34,8 @@ export interface Sent {
   readonly session: string;
   readonly files?: Readonly<Record<string, string>>;
   readonly earlier?: readonly Results[];
+  /** Of the visit, where it is not the usual one. */
+  readonly folder?: string;
 }
 export interface Answer {
   readonly diagnostics: readonly Diagnostic[];
@@ -60,7 +62,7 @@ export const reference = (): Promise<Reference> => {
 
 export async function send(sent: Sent): Promise<Answer> {
   const bytes = (text: string) => ({ bytes: new TextEncoder().encode(text), sha256: "0".repeat(64) });
-  const folder = "clients/c-900/2026-03-02";
+  const folder = sent.folder ?? "clients/c-900/2026-03-02";
   const outcome = compute(
     {
       lab: readYaml("lab.yaml", sent.lab ?? LAB),
