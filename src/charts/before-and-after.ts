@@ -12,7 +12,7 @@ export const beforeAndAfter: Chart = ({ results, speech }) =>
 
 const row = { field: "y", type: "quantitative", axis: null, scale: { domain: [0, 2], reverse: true } };
 const at = (field: string) =>
-  x(field, null, { scale: { nice: false, padding: 14 }, axis: { title: null, tickCount: 4 } });
+  x(field, null, { scale: { nice: false, padding: 14 }, axis: { title: null, tickCount: 4, labelFlush: false } });
 const STRUCTURE = structured({ width: 150, height: 48, padding: { left: 8, right: 112, top: 2, bottom: 20 } }, [
   layer("beforeError", "rule", "earlier", { x: at("low"), x2: { field: "high" }, y: row }),
   layer("nowError", "rule", "error", { x: at("low"), x2: { field: "high" }, y: row }),

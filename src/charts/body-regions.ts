@@ -49,6 +49,9 @@ export const bodyRegions: Chart = ({ results, speech }) => {
     (bar) => Number(bar.high) === Math.max(...(bars.lean ?? []).map((b) => Number(b.high))),
   );
   const at = rows.length > 0 && first ? Number(first.row) + 0.3 : 0;
+  // Bone is too narrow for its name, which stands after the bar.
+  const bone = bars.bmc?.find((one) => Number(one.row) + 0.3 === at);
+  const after = bone ? [{ x: bone.high ?? null, row: at, name: speech.say("charts.regions.bone") }] : [];
   const labels = PARTS.slice(0, 2).flatMap(({ key, word }): Datum[] => {
     const bar = bars[key]?.find((one) => Number(one.row) + 0.3 === at);
     return bar
@@ -94,10 +97,15 @@ export const bodyRegions: Chart = ({ results, speech }) => {
             y: lane("row"),
             text: { field: "name", type: "nominal" },
           }),
+          layer("after", "text", "name", {
+            x: x("x", null),
+            y: lane("row"),
+            text: { field: "name", type: "nominal" },
+          }),
         ],
         { rows: rows.length, height: ROW * rows.length },
       ),
-      data: { ...bars, names: named, labels },
+      data: { ...bars, names: named, labels, after },
       table: { columns: regions.columns, rows: regions.rows },
     },
   ];

@@ -66,7 +66,9 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
       size: "wide",
       entry: "incremental_stages",
       title: vt1
-        ? speech.say("charts.stages.title", { vt1: withUnit(speech, vt1) })
+        ? speech.say(work === "grade" ? "charts.stages.title_grade" : "charts.stages.title", {
+            vt1: withUnit(speech, vt1),
+          })
         : speech.say("charts.stages.title_without_vt1"),
       alt: speech.say("charts.stages.alt", {
         first: speech.number(Number(first.y), 0),

@@ -29,6 +29,8 @@ export const weeklyLoad: Chart = ({ results, speech }) => {
     tops.push({ week, top: from, name: mark });
   }
   const hours = (total: number) => speech.number(total, 0);
+  const marked = tops.some((week) => week.name !== "");
+  const key = speech.say(marked ? "charts.weeks.key_marked" : "charts.weeks.key");
   const totals = tops.map((week) => Number(week.top));
   const count = rows.length;
   const across = (field: string, title: string | null) =>
@@ -62,7 +64,7 @@ export const weeklyLoad: Chart = ({ results, speech }) => {
           ),
           layer("tops", "text", "name-above", {
             x: across("week", speech.say("axes.week")),
-            y: y("top", `${speech.say("axes.minutes")}   ${speech.say("charts.weeks.key")}`, { axis: { titleY: -14 } }),
+            y: y("top", `${speech.say("axes.minutes")}   ${key}`, { axis: { titleY: -14 } }),
             text: { field: "name", type: "nominal" },
           }),
         ],

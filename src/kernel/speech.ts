@@ -113,10 +113,15 @@ function openSpeech(words: WordTree): Speech {
       items.length < 2
         ? items.join("")
         : say("language.list_last", { first: items.slice(0, -1).join(", "), last: items[items.length - 1] as string }),
-    told: (text, mark) => (typeof words.sentences === "object" ? tellerFor(words, speech)(text, mark) : text),
+    told: (text, mark) =>
+      typeof words.sentences === "object" ? tellerFor(words, speech)(text, mark) : withDates(text, speech.date),
   };
   return speech;
 }
+
+/** A recorded sentence has its dates as they are sorted; a reader gets them as they are spoken. Names of visits stay. */
+const withDates = (text: string, date: (iso: string) => string): string => text.replace(ISO_DATE, date);
+export const ISO_DATE = /(?<![\w/-])\d{4}-\d{2}-\d{2}(?![\w/-])/g;
 
 /** Made when a text is first told, and kept as long as the words are. */
 const tellers = new WeakMap<WordTree, Teller>();

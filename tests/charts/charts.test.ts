@@ -50,6 +50,12 @@ describe("every chart", () => {
     expect(names).toContain("trend-vo2-peak-per-mass");
     expect(new Set(names).size).toBe(names.length);
   });
+  it("state no value in a title that was not given", () => {
+    const without = { ...retest, entries: retest.entries.filter((entry) => entry.kind !== "quantity") };
+    const titles = figuresOf(without, []).map((figure) => figure.title);
+    expect(titles).toContain("Ventilation over time");
+    expect(titles.filter((title) => /not given/.test(title))).toEqual([]);
+  });
   it("encodes only fields its data have, all finite", () => {
     expect(figures.flatMap(faults)).toEqual([]);
   });

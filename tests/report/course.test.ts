@@ -33,7 +33,7 @@ describe("three visits in the practitioner's report", () => {
   it("mark the value whose conditions differ from the visit before, and say what differs", async () => {
     const page = await html("en");
     const table = /<table id="table-course"[\s\S]*?<\/div>/.exec(page)?.[0] ?? "";
-    expect(table).toMatch(/<td>40\.3<\/td><td>42\.0\*<\/td><td>43\.9<\/td>/);
+    expect(table).toMatch(/<td class=n>40\.3<\/td><td class=n>42\.0\*<\/td><td class=n>43\.9<\/td>/);
     expect(table).toContain(
       "* Conditions differ from the visit before. 10 Apr 2026: averaging window (30 s, now 20 s).",
     );

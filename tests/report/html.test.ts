@@ -1,6 +1,6 @@
 /** The three editions as HTML: self-contained, safe with hostile remarks, complete in every language, honest in words. */
 import { describe, expect, it } from "vitest";
-import type { Remark } from "../../src/kernel/measure.js";
+import type { Entry, Remark } from "../../src/kernel/measure.js";
 import { speechOf, type WordTree } from "../../src/kernel/speech.js";
 import { openReporter } from "../../src/report/render.js";
 import { compileTemplates, TemplateError } from "../../src/report/templates.js";
@@ -63,6 +63,20 @@ describe.each(EDITIONS)("the %s edition", (edition) => {
     const words = text(await reporter.renderReport(inputOf(edition)));
     expect(words).not.toMatch(/\b(?:significant|abnormal|poor|excellent|biological age|guaranteed)\b/i);
     expect(words).not.toMatch(/undefined|NaN|\[object|\{\w+\}/);
+  });
+  it("gives dates and units as they are spoken, never as they are recorded", async () => {
+    const state: Entry = {
+      kind: "judgement",
+      id: "programme_state",
+      verdict: "ready",
+      because: "Reviewed and signed by the physiologist on 2026-05-12.",
+      rule: "programme r1",
+    };
+    const { entries } = retest;
+    const at = entries.findIndex(({ id }) => id === state.id);
+    const told = { ...retest, entries: at < 0 ? [...entries, state] : entries.with(at, state) };
+    const words = text(await reporter.renderReport(inputOf(edition, "en", told)));
+    expect(words).not.toMatch(/(?<![\w/-])\d{4}-\d\d-\d\d(?![\w/-])|\d 1\/min/);
   });
   it("prints a visit that measured almost nothing", async () => {
     const words = text(await reporter.renderReport(inputOf(edition, "en", bare, [])));
@@ -228,5 +242,24 @@ describe("templates", () => {
     expect(() => page("{{lookup this 'constructor'}}")?.({ a: 1 })).toThrow();
     expect(() => page("{{#with this}}{{/with}}")?.({})).toThrow();
     expect(page("[{{constructor}}]")?.({})).toBe("[]");
+  });
+});
+
+describe("the remarks", () => {
+  it("names the measures of several failed checks in a row once", async () => {
+    const remark = (id: string): Remark => ({
+      kind: "remark",
+      id,
+      severity: "fatal",
+      found: "failed",
+      limit: "passed",
+      because: "Nothing can be built on it.",
+      affects: ["pulse_pressure", "stature", "body_mass", "vo2_peak"],
+      rule: "check r1",
+    });
+    const results = { ...retest, entries: [...retest.entries, remark("remark_one"), remark("remark_two")] };
+    const words = text(await reporter.renderReport(inputOf("practitioner", "en", results)));
+    expect(words.match(/Pulse pressure, Stature, Body mass, Peak oxygen uptake\./g)).toHaveLength(1);
+    expect(words).toContain("the same as the remark above.");
   });
 });

@@ -12,7 +12,9 @@ export const exchangeRatio: Chart = (input) => {
   const text = peak ? withUnit(speech, peak) : speech.say("charts.not_given");
   const figure = timePanel(data, {
     name: "exchange-ratio",
-    title: speech.say("charts.exchange_ratio.title", { peak: text }),
+    title: peak
+      ? speech.say("charts.exchange_ratio.title", { peak: text })
+      : speech.say("charts.exchange_ratio.title_without_peak"),
     alt: speech.say("charts.exchange_ratio.alt", { peak: text }),
     unit: "V̇CO₂/V̇O₂",
     curves: [{ key: "rer", style: "bins", name: "RER" }],

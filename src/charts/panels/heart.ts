@@ -12,10 +12,10 @@ export const heart: Chart = (input) => {
   const text = peak ? withUnit(speech, peak) : speech.say("charts.not_given");
   const figure = timePanel(data, {
     name: "heart",
-    title: speech.say("charts.heart.title", { peak: text }),
+    title: peak ? speech.say("charts.heart.title", { peak: text }) : speech.say("charts.heart.title_without_peak"),
     alt: speech.say("charts.heart.alt", { peak: text }),
     unit: unitOf(speech, "1/min"),
-    rightUnit: "mL",
+    rightUnit: unitOf(speech, "mL/beat"),
     curves: [
       { key: "heart_rate_bpm", style: "bins", name: speech.say("charts.heart.rate") },
       { key: "oxygen_pulse_ml", style: "bins-second", name: speech.say("charts.heart.pulse"), right: true },

@@ -12,7 +12,9 @@ export const ventilation: Chart = (input) => {
   const text = peak ? withUnit(speech, peak) : speech.say("charts.not_given");
   const figure = timePanel(data, {
     name: "ventilation",
-    title: speech.say("charts.ventilation.title", { peak: text }),
+    title: peak
+      ? speech.say("charts.ventilation.title", { peak: text })
+      : speech.say("charts.ventilation.title_without_peak"),
     alt: speech.say("charts.ventilation.alt", { peak: text }),
     unit: "L/min",
     curves: [{ key: "ventilation_l_min", style: "bins", name: "V̇E", cloud: "ventilation_l_min" }],

@@ -40,11 +40,11 @@ export function textTable(
     id,
     caption,
     hasCaption: caption !== "",
-    columns: columns.map((title) => ({ title, unit: "", hasUnit: false, number: false })),
+    columns: columns.map((title) => ({ title, unit: "", hasUnit: false, number: false, long: false })),
     rows: rows.map(([head = "", ...cells]) => ({
       head,
       headNumber: false,
-      cells: cells.map((text) => ({ text, number: false })),
+      cells: cells.map((text) => ({ text, number: false, long: false })),
     })),
     note,
     hasNote: note !== "",

@@ -6,7 +6,7 @@ import { keyMeasures, NO_FIGURE } from "./keys.js";
 import { remarkTitle } from "./sections.js";
 import { leading, planIsReady, threeSentences } from "./summary.js";
 import { tableView } from "./tables.js";
-import type { ClientView, Fact, Frame, TableView } from "./types.js";
+import type { ClientView, Fact, Frame, KeyMeasure, TableView } from "./types.js";
 
 export function clientEdition(context: Context, shared: Frame): ClientView {
   const { speech } = context;
@@ -28,7 +28,7 @@ export function clientEdition(context: Context, shared: Frame): ClientView {
     keysTitle: speech.say(retest ? "client.what_changed" : "client.where_you_are"),
     hasKeys: keys.length > 0,
     keys: keys.map((key) => ({ ...key, value: text(key.value), sentence: text(key.sentence) })),
-    sure: howSure(context),
+    sure: howSure(context, keys),
     hasTraining: training.length > 0 || intensities.length > 0,
     training: training.map((table) => ({
       ...table,
@@ -42,7 +42,7 @@ export function clientEdition(context: Context, shared: Frame): ClientView {
 }
 
 /** What went well in the measuring, what did not, and what could not be told. */
-function howSure(context: Context): string[] {
+function howSure(context: Context, keys: readonly KeyMeasure[]): string[] {
   const { speech } = context;
   const weak = entriesOf(context, "remark").filter((remark) => remark.severity !== "record");
   const troubled = weak.map((remark) => {
@@ -62,8 +62,18 @@ function howSure(context: Context): string[] {
     speech.say(weak.length === 0 ? "client.all_well" : "client.mostly_well"),
     ...new Set(troubled),
     ...[...withheld].map(([measure, because]) => speech.say("client.could_not_tell", { measure, because })),
-    speech.say("client.every_test_varies"),
+    [speech.say("client.every_test_varies"), ...(hasBars(context, keys) ? [speech.say("client.bars_show")] : [])].join(
+      " ",
+    ),
   ];
+}
+
+/** Whether any of the small drawings beside the key measures shows the error of a test. */
+function hasBars({ figures }: Context, keys: readonly KeyMeasure[]): boolean {
+  const shown = new Set(keys.map((key) => key.figure.id));
+  return figures.some(
+    ({ name, data }) => shown.has(`figure-${name}`) && [data.nowError, data.error].some((bars) => bars?.length),
+  );
 }
 
 /** The reason in a client's words; the practitioner's edition has it in full. */

@@ -7,7 +7,7 @@ import type { Cell, Entry, Quantity, Section } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import type { Results } from "../../kernel/results.js";
 import type { Rule } from "../../kernel/rule.js";
-import type { Speech } from "../../kernel/speech.js";
+import { ISO_DATE, type Speech } from "../../kernel/speech.js";
 import { asEnglish, ENGLISH_BEGINS, ENGLISH_ENDS } from "../english.js";
 import type { FigureView } from "./types.js";
 
@@ -87,8 +87,25 @@ export function cellText(context: Context, cell: Cell | undefined, decimals: num
   const { speech } = context;
   if (cell === null || cell === undefined || cell === "") return speech.say("report.absent");
   if (typeof cell === "number") return speech.number(cell, decimals);
-  return /^\d{4}-\d{2}-\d{2}$/.test(cell) ? speech.shortDate(cell).replaceAll(" ", "\u00a0") : told(context, cell);
+  const text = /^\d{4}-\d{2}-\d{2}$/.test(cell) ? speech.shortDate(cell) : amountText(context, cell);
+  return text.length <= ONE_LINE ? text.replaceAll(" ", "\u00a0") : text;
 }
+/** Letters of a cell that stay on one line: "132 to 162", "not answered", a date. */
+const ONE_LINE = 13;
+
+/** "157 1/min" with the unit as it is printed; any other text with its dates short, as a cell has little room. */
+function amountText(context: Context, cell: string): string {
+  const { speech } = context;
+  const [, amount, unit = ""] = /^(-?\d+(?:\.\d+)?) (\S+)$/.exec(cell) ?? [];
+  if (amount !== undefined && speech.find(`units.${unit}`) !== undefined)
+    return valueWithUnit(context, { value: Number(amount), decimals: decimalsOf(amount), unit });
+  let text = told(context, cell);
+  for (const [date] of cell.matchAll(ISO_DATE)) text = text.replace(speech.date(date), speech.shortDate(date));
+  return text;
+}
+
+/** Decimals of a number that was recorded as text. */
+export const decimalsOf = (text: string): number => text.split(".")[1]?.length ?? 0;
 
 export const entryOf = ({ results }: Context, id: string): Entry | undefined =>
   results.entries.find((entry) => entry.id === id);

@@ -130,21 +130,28 @@ function dataTables(context: Context): TableView[] {
 }
 
 const ORDER = { fatal: 0, weakens: 1, record: 2 } as const;
-const remarksView = (context: Context): RemarkView[] =>
-  entriesOf(context, "remark")
+/** One failed check concerns what the next one does: thirty names are not said twice in a row. */
+function remarksView(context: Context): RemarkView[] {
+  const { speech } = context;
+  const named = entriesOf(context, "remark")
     .sort((a, b) => ORDER[a.severity] - ORDER[b.severity])
-    .map((remark) => ({
-      title: remarkTitle(context, remark),
-      severity: context.speech.say(`severities.${remark.severity}`),
-      found: told(context, remark.found),
-      limit: told(context, remark.limit),
-      because: toldSentence(context, remark.because),
-      language: context.speech.language,
-      affects:
-        remark.affects.length === 0
-          ? context.speech.say("report.whole_visit")
-          : remark.affects.map((id) => nameOf(context, id)).join(", "),
-    }));
+    .map((remark) => ({ remark, names: remark.affects.map((id) => nameOf(context, id)).join(", ") }));
+  return named.map(({ remark, names }, i) => ({
+    title: remarkTitle(context, remark),
+    severity: speech.say(`severities.${remark.severity}`),
+    found: told(context, remark.found),
+    limit: told(context, remark.limit),
+    because: toldSentence(context, remark.because),
+    language: speech.language,
+    affects:
+      names === ""
+        ? speech.say("report.whole_visit")
+        : remark.affects.length >= MANY && names === named[i - 1]?.names
+          ? speech.say("report.same_measures")
+          : names,
+  }));
+}
+const MANY = 4;
 
 /** What was not measured, and what was but is not given: one list, so that an absence is never mistaken for a zero. */
 function missingView(context: Context): Fact[] {

@@ -55,7 +55,8 @@ function referenceTo(context: Context, source: Cited, works: Map<string, number>
   const { speech } = context;
   if (source.verified === "common practice" || source.verified === "own") {
     const kind = speech.say(source.verified === "own" ? "sources.own" : "sources.common_practice");
-    return joined([kind, english(context, source.where)]);
+    // A formula that is common practice often says no more of its place.
+    return joined(source.where === source.verified ? [kind] : [kind, english(context, opening(source.where))]);
   }
   const work = joined([
     [source.authors, source.year === null ? "" : `(${source.year})`].filter(Boolean).join(" "),

@@ -1,5 +1,17 @@
 import type { Cell, Column, Table } from "../../kernel/measure.js";
-import { type Context, cellText, nameOf, opening, sentence, told, toldSentence, unitText } from "./context.js";
+import { measureInfo } from "../../kernel/measures.js";
+import {
+  type Context,
+  cellText,
+  decimalsOf,
+  nameOf,
+  opening,
+  sentence,
+  told,
+  toldSentence,
+  unitText,
+} from "./context.js";
+import { shortCitation } from "./sources.js";
 import type { TableView } from "./types.js";
 
 interface Plain {
@@ -21,9 +33,9 @@ export function tableView(
   const columns = columnsOf(context, table, place);
   const [first, ...others] = columns;
   const rows = table.rows.map((row) => ({
-    head: cellText(context, row[0], first?.decimals ?? 0),
+    head: printed(context, first, row[0]),
     headNumber: first?.number === true,
-    cells: others.map(({ decimals, number }, i) => ({ text: cellText(context, row[i + 1], decimals), number })),
+    cells: others.map((column, i) => ({ text: printed(context, column, row[i + 1]), number: column.number })),
   }));
   const half = widthOf(columns, rows, place) <= HALF[place];
   return {
@@ -40,6 +52,20 @@ export function tableView(
     half,
   };
 }
+
+/** A cell by what its column is of: a measure's name, a reference table's authors, a unit, a change with its sign. */
+function printed(context: Context, column: PrintedColumn | undefined, cell: Cell | undefined): string {
+  if (column === undefined || typeof cell !== "string" || cell === "")
+    return cellText(context, cell, column?.decimals ?? 0);
+  if (column.key === "measure" && measureInfo(cell) !== undefined) return nameOf(context, cell);
+  if (column.key === "table") return shortCitation(context, cell);
+  if (column.key === "unit") return unitText(context, cell);
+  if (!NUMBER.test(cell)) return cellText(context, cell, column.decimals);
+  const [value, decimals] = [Number(cell), decimalsOf(cell)];
+  return column.key === "change" ? context.speech.signed(value, decimals) : context.speech.number(value, decimals);
+}
+/** A number that was recorded as text, because rows differ in decimals. */
+const NUMBER = /^-?\d+(?:\.\d+)?$/;
 
 /** Rows that are kept on one page. */
 const SHORT = 16;
@@ -136,12 +162,18 @@ function columnsOf(context: Context, { columns, rows }: Plain, place: "text" | "
       title: brief ?? columnTitle(context, column),
       unit,
       hasUnit: unit !== "",
-      number: rows.some((row) => typeof row[i] === "number") && rows.every((row) => typeof row[i] !== "string"),
+      key: column.key,
+      long: rows.some((row) => typeof row[i] === "string" && row[i].length > WRAPS.text),
+      number: rows.some((row) => isNumber(row[i])) && rows.every((row) => isNumber(row[i]) || !isWord(row[i])),
       decimals: column.decimals ?? rows.reduce((most, row) => Math.max(most, decimalsIn(row[i])), 0),
     };
   });
 }
-type PrintedColumn = TableView["columns"][number] & { readonly decimals: number };
+type PrintedColumn = TableView["columns"][number] & { readonly key: string; readonly decimals: number };
+const isNumber = (cell: Cell | undefined): boolean =>
+  typeof cell === "number" || (typeof cell === "string" && WRITTEN.test(cell));
+/** A number as it is printed, with the mark that sends to a remark. */
+const WRITTEN = /^[-+\u2212]?\d[\d\u202f]*(?:[.,]\d+)?\*?$/;
 const decimalsIn = (cell: Cell | undefined): number =>
   typeof cell !== "number" || Number.isInteger(cell) ? 0 : Math.min(3, String(cell).split(".")[1]?.length ?? 0);
 

@@ -37,6 +37,8 @@ export interface TableView {
     readonly unit: string;
     readonly hasUnit: boolean;
     readonly number: boolean;
+    /** Has sentences, which need room on a phone. */
+    readonly long: boolean;
   }[];
   readonly rows: readonly {
     readonly head: string;
