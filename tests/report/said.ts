@@ -36,7 +36,7 @@ function said(entry: Entry): readonly string[] {
 }
 
 /** Works: a year, pages or a volume, "and others", names after each other; names of equations; ids of tables. */
-const CITED =
-  /\b(?:19|20)\d{2}\b|\d+:[a-z]?\d+|and others|authors not seen|^[A-Z][a-z]+ [A-Z]{1,3},|^(?:[A-Z][\w']+ ?)+$|^[a-z0-9]+(?:-[a-z0-9]+){2,}/;
+export const CITED =
+  /\b(?:19|20)\d{2}\b|\d+:[a-z]?\d+|and others|as printed in|authors not seen|^[A-Z][a-z]+ [A-Z]{1,3},|^(?:[A-Z][\w']+ ?)+$|^[a-z0-9]+(?:-[a-z0-9]+){2,}/;
 /** Ids that a table of the results names. */
 const IDS = /^(?:fev1|fvc|other)$/;
