@@ -20,7 +20,10 @@ export async function retestPage(
     const { set, report, title, unit, decimals } = own;
     const id = `pairs-${i + 1}`;
     const named = speech.find(`measures.${set.measure}`) ?? title;
-    const heading = [named, set.conditions?.mode].filter((part) => part !== undefined).join(", ");
+    const heading = [
+      named,
+      ...(set.conditions?.mode === undefined ? [] : [told({ speech }, set.conditions.mode)]),
+    ].join(", ");
     const rows = set.pairs.map(([test, retest], pair) => ({
       head: String(pair + 1),
       headNumber: true,

@@ -181,6 +181,7 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
   /** A text that is several: sentences after each other, a list, a remark in brackets. */
   function* split(text: string, depth: number): Generator<Found> {
     for (const [apart, joined] of [
+      [" · ", " · "],
       ["; ", "; "],
       [": ", ": "],
     ] as const) {
@@ -384,7 +385,8 @@ function* laidOver(literal: readonly string[], text: string): Generator<readonly
 const MONTHS = "January February March April May June July August September October November December".split(" ");
 const SPOKEN_DATE = new RegExp(`^(\\d{1,2}) (${MONTHS.join("|")}) (\\d{4})$`);
 /** A key of a record ("session.yaml rest.readings"), a formula with its revision and a table ("weir-1949") stay as written. */
-const KEY = /^(?:(?:session|client|lab)\.yaml )?[a-z]\w*(?:[._]\w+)+$|^[a-z]+(?:-\w+)* r\d+$|^[a-z]\w*(?:-\w+)*-\d{4}$/;
+const KEY =
+  /^(?:(?:session|client|lab)\.yaml )?[a-z]\w*(?:[._]\w+)+$|^[a-z]+(?:-\w+)* r\d+$|^[a-z]\w*(?:-\w+)*-\d{4}(?:-[a-z]+)?$/;
 /** "Kaminsky 2015", "WHO 2000": names of works are the same in every language. */
 const WORK = /^(?:\p{Lu}[\p{L}’'-]+ )+(?:and \p{Lu}\p{L}+ )?\d{4}[a-z]?$/u;
 /** Letters that stand for quantities. */

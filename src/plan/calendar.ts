@@ -1,10 +1,12 @@
 /**
  * The plan as an iCalendar text (RFC 5545): the coming sessions, later weeks, tests and the goal, all day long. Stamps come
  * from the visit's date, and an event's name from client, day and kind, so that the same results give the same bytes and
- * a plan laid out anew replaces its own events. Nothing is given before the plan is signed.
+ * a plan laid out anew replaces its own events. Nothing is given before the plan is signed. Texts are in the language of
+ * the laboratory's reports.
  */
-import type { Table } from "../kernel/measure.js";
+import type { Cell, Table } from "../kernel/measure.js";
 import type { Results } from "../kernel/results.js";
+import type { Speech } from "../kernel/speech.js";
 import { addDays, daysBetween } from "./days.js";
 import { columnOf, judgementOf, tableOf } from "./recorded.js";
 
@@ -18,18 +20,22 @@ interface Happening {
 }
 
 /** Text with CRLF line ends, lines of 75 octets at most; undefined where no signed plan stands in the results. */
-export function calendarOf(results: Results): string | undefined {
+export function calendarOf(results: Results, speech: Speech): string | undefined {
   if (judgementOf(results, "programme_state")?.verdict !== "ready") return undefined;
   const weeks = tableOf(results, "programme_weeks");
   if (weeks === undefined) return undefined;
   const sessions = tableOf(results, "programme_sessions");
-  const happenings = [...(sessions ? sessionsOf(sessions) : []), ...weeksOf(weeks, sessions), ...marksOf(weeks)];
+  const happenings = [
+    ...(sessions ? sessionsOf(sessions, speech) : []),
+    ...weeksOf(weeks, sessions, speech),
+    ...marksOf(weeks, speech),
+  ];
   const lines = [
     "BEGIN:VCALENDAR",
     "VERSION:2.0",
-    "PRODID:-//Waymark//Training programme//EN",
+    `PRODID:-//Waymark//Training programme//${speech.language.toUpperCase()}`,
     "CALSCALE:GREGORIAN",
-    `X-WR-CALNAME:${escaped(`Training ${results.client}`)}`,
+    `X-WR-CALNAME:${escaped(speech.say("calendar.name", { client: results.client }))}`,
     ...happenings.flatMap((one) => eventLines(one, results)),
     "END:VCALENDAR",
   ];
@@ -53,7 +59,8 @@ function eventLines(one: Happening, results: Results): string[] {
   ];
 }
 
-function sessionsOf(table: Table): Happening[] {
+function sessionsOf(table: Table, speech: Speech): Happening[] {
+  const told = (cell: Cell | undefined) => speech.told(String(cell ?? ""));
   const column = (key: string) => columnOf(table, key);
   const [dates, kinds, minutes] = [column("date"), column("kind"), column("minutes")];
   const [what, heartRate, carried] = [column("prescription"), column("heart_rate"), column("load")];
@@ -63,20 +70,24 @@ function sessionsOf(table: Table): Happening[] {
     const base = `${date}-${String(kinds[i]).replaceAll(" ", "-")}`;
     const count = (seen.get(base) ?? 0) + 1;
     seen.set(base, count);
-    const beats = heartRate[i] === null || heartRate[i] === undefined ? "" : `Heart rate ${heartRate[i]} a minute.`;
-    const kilograms = carried[i] === null || carried[i] === undefined ? "" : `Carried: ${carried[i]} kg.`;
+    const beats =
+      heartRate[i] === null || heartRate[i] === undefined
+        ? ""
+        : speech.say("calendar.heart_rate", { range: told(heartRate[i]) });
+    const kilograms =
+      carried[i] === null || carried[i] === undefined ? "" : speech.say("calendar.carried", { mass: told(carried[i]) });
     return {
       key: count === 1 ? base : `${base}-${count}`,
       from: date,
       to: addDays(date, 1),
-      summary: `${capital(String(kinds[i]))}, ${minutes[i]} min`,
-      description: [String(what[i] ?? ""), beats, kilograms].filter((part) => part !== "").join("\n"),
+      summary: speech.say("calendar.session", { kind: capital(told(kinds[i])), minutes: told(minutes[i]) }),
+      description: [told(what[i]), beats, kilograms].filter((part) => part !== "").join("\n"),
     };
   });
 }
 
 /** Weeks whose sessions are not written out yet. */
-function weeksOf(weeks: Table, sessions: Table | undefined): Happening[] {
+function weeksOf(weeks: Table, sessions: Table | undefined, speech: Speech): Happening[] {
   const last = sessions ? String(columnOf(sessions, "date").at(-1) ?? "") : "";
   const column = (key: string) => columnOf(weeks, key);
   const [phases, minutes, hard, easier] = [column("phase"), column("minutes"), column("hard"), column("easier")];
@@ -88,15 +99,18 @@ function weeksOf(weeks: Table, sessions: Table | undefined): Happening[] {
         key: `${monday}-week`,
         from: monday,
         to: addDays(monday, 7),
-        summary: `${easier[i] === "easier" ? "Easier week" : "Week"}, ${phases[i]}: ${minutes[i]} min`,
-        description: `${hard[i]} min of it hard. The sessions follow from the next test.`,
+        summary: speech.say(easier[i] === "easier" ? "calendar.easier_week" : "calendar.week", {
+          phase: speech.told(String(phases[i])),
+          minutes: speech.told(String(minutes[i])),
+        }),
+        description: speech.say("calendar.later", { hard: speech.told(String(hard[i])) }),
       },
     ];
   });
 }
 
 /** Tests and the goal: "test on 2026-05-11; goal on 2026-09-12". */
-function marksOf(weeks: Table): Happening[] {
+function marksOf(weeks: Table, speech: Speech): Happening[] {
   return columnOf(weeks, "mark").flatMap((cell) =>
     [...String(cell ?? "").matchAll(/(test|goal|arrival) on (\d{4}-\d{2}-\d{2})/g)].map((match): Happening => {
       const [, kind, date] = match as unknown as [string, string, string];
@@ -104,7 +118,7 @@ function marksOf(weeks: Table): Happening[] {
         key: `${date}-${kind}`,
         from: date,
         to: addDays(date, 1),
-        summary: { test: "Test in the laboratory", goal: "The goal", arrival: "Arrival" }[kind] ?? kind,
+        summary: speech.say(`calendar.${kind}`),
         description: "",
       };
     }),

@@ -13,6 +13,7 @@ const sentences = {
   "after {~work}": "nach {~work}",
   "one cuff": "eine Manschette",
   "one arm": "ein Arm",
+  "one cuff, worn": "Manschette am Arm",
   "{n} of {all} readings": "{n} von {all} Messungen",
 };
 const tell = tellerOf(sentences, { ...german, decimalSign: "," });
@@ -38,6 +39,11 @@ describe("a recorded sentence", () => {
     expect(told("Nobody knows this sentence.")).toBe("<Nobody knows this sentence>.");
     expect(told("One cuff; nobody knows this.")).toBe("Eine Manschette; <nobody knows this>.");
     expect(told("half of 4 readings")).toBe("<half> von 4 Messungen");
+  });
+  it("is told piece by piece, but never cut within brackets or within a name that holds a comma", () => {
+    expect(told("One cuff · kaminsky-2022: one arm")).toBe("Eine Manschette · kaminsky-2022: ein Arm");
+    expect(told("it holds (one cuff; one arm); one arm")).toBe("<it holds> (eine Manschette; ein Arm); ein Arm");
+    expect(told("one arm, one cuff, worn and one arm")).toBe("ein Arm, Manschette am Arm und ein Arm");
   });
   it("keeps what somebody typed, and marks a citation", () => {
     expect(told("it says: 3.5 is above all")).toBe("dort steht: 3.5 is above all");

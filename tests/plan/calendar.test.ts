@@ -2,7 +2,9 @@
 import ICAL from "ical.js";
 import { describe, expect, it } from "vitest";
 import type { Plan } from "../../src/kernel/generated/client.js";
+import { speechOf } from "../../src/kernel/speech.js";
 import { calendarOf } from "../../src/plan/calendar.js";
+import { wordsOf } from "../report/assets.js";
 import { GOAL, PROCEED, planFor, resultsOf, rowsOf, THRESHOLDS, visitFor } from "./plan-for.js";
 
 const PLAN: Plan = {
@@ -21,6 +23,7 @@ const PLAN: Plan = {
     },
   ],
 };
+const english = speechOf(wordsOf("en"));
 const results = (plan: Plan) => {
   const bare = resultsOf([PROCEED, ...THRESHOLDS]);
   return {
@@ -29,7 +32,7 @@ const results = (plan: Plan) => {
   };
 };
 const recorded = results(PLAN);
-const text = calendarOf(recorded) as string;
+const text = calendarOf(recorded, english) as string;
 const calendar = new ICAL.Component(ICAL.parse(text) as unknown[] as never);
 const events = calendar.getAllSubcomponents("vevent").map((one) => new ICAL.Event(one));
 
@@ -86,12 +89,12 @@ describe("the calendar", () => {
   it("has names that stay and differ, and a stamp from the visit", () => {
     const uids = events.map((event) => event.uid);
     expect(new Set(uids).size).toBe(uids.length);
-    expect(calendarOf(results(PLAN))).toBe(text);
+    expect(calendarOf(results(PLAN), english)).toBe(text);
     for (const one of calendar.getAllSubcomponents("vevent"))
       expect(String(one.getFirstPropertyValue("dtstamp"))).toBe("2026-03-02T00:00:00Z");
     // The same day and kind in the plan of a later visit is the same event, as a newer revision.
     const later = { ...recorded, date: "2026-03-09" };
-    const again = new ICAL.Component(ICAL.parse(calendarOf(later) as string) as unknown[] as never);
+    const again = new ICAL.Component(ICAL.parse(calendarOf(later, english) as string) as unknown[] as never);
     const [a, b] = [calendar, again].map((one) => new ICAL.Event(one.getAllSubcomponents("vevent")[0] as never));
     expect(b?.uid).toBe(a?.uid);
     expect(Number(b?.sequence)).toBe(Number(a?.sequence) + 7);
@@ -99,7 +102,15 @@ describe("the calendar", () => {
 
   it("is not given for a plan that nobody signed", () => {
     const { signed: _, ...unsigned } = PLAN;
-    expect(calendarOf(results(unsigned))).toBeUndefined();
-    expect(calendarOf(resultsOf([PROCEED]))).toBeUndefined();
+    expect(calendarOf(results(unsigned), english)).toBeUndefined();
+    expect(calendarOf(resultsOf([PROCEED]), english)).toBeUndefined();
+  });
+  it("speaks German where the reports do, with the same names of its events", () => {
+    const german = calendarOf(recorded, speechOf(wordsOf("de"))) as string;
+    expect(german).toContain("SUMMARY:Test im Labor");
+    expect(german).toMatch(/SUMMARY:Woche\\, .*: \d+ min/);
+    expect(german).not.toMatch(/SUMMARY:(?:Week|Easier|Test in|Easy)|of it hard|a minute/);
+    const names = (of: string) => of.match(/^UID:.*$/gm);
+    expect(names(german)).toEqual(names(text));
   });
 });

@@ -10,9 +10,10 @@ import { drawCharts } from "../../src/charts/charts.js";
 import { computeVisitOf } from "../../src/cli/build-client.js";
 import { readDocument } from "../../src/cli/check-practice.js";
 import { openPractice } from "../../src/cli/practice.js";
+import { wordsOf } from "../../src/cli/press.js";
 import { openReference } from "../../src/cli/reference.js";
 import type { Figure } from "../../src/kernel/figure.js";
-import { speechOf, type WordTree } from "../../src/kernel/speech.js";
+import { speechOf } from "../../src/kernel/speech.js";
 import { splitCsv } from "../../src/read/csv.js";
 import { findBrowser } from "../../src/report/browser.js";
 import { openSvgDrawer, type Theme } from "../../src/report/svg.js";
@@ -62,13 +63,12 @@ export async function charts(folder: string, path: string): Promise<Floor & { re
   const { visit, results } = computeVisitOf({ practice, lab, reference }, relative(folder, path));
   if (visit === undefined || results === undefined) throw new Error(`nothing to draw in ${path}`);
   const { series } = visit;
-  const words = parse(readFileSync("templates/words/en.yaml", "utf8")) as WordTree;
   const theme: Theme = {
     config: JSON.parse(readFileSync("templates/theme/vega-config.json", "utf8")),
     widths: JSON.parse(readFileSync("templates/theme/fonts/widths.json", "utf8")),
   } as Theme;
   const drawer = openSvgDrawer(theme);
-  const figures: readonly Figure[] = drawCharts({ results, earlier: [], series, speech: speechOf(words) });
+  const figures: readonly Figure[] = drawCharts({ results, earlier: [], series, speech: speechOf(wordsOf("en")) });
   const marks = { decimal: ".", thousands: " " };
   const all = async () => {
     for (const figure of figures) await drawer.draw(figure, marks);

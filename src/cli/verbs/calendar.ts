@@ -1,15 +1,19 @@
+import type { Laboratory } from "../../kernel/generated/laboratory.js";
 import type { Results } from "../../kernel/results.js";
+import { speechOf } from "../../kernel/speech.js";
 import { calendarOf } from "../../plan/calendar.js";
 import { recorded } from "../build-client.js";
+import { readDocument } from "../check-practice.js";
 import { Unreadable } from "../files.js";
 import { findPractice, openPractice, select } from "../practice.js";
+import { dressed } from "../press.js";
 import { type Verb, WrongUse } from "../verb.js";
 
 const HELP = `waymark calendar VISIT           the signed plan of a visit as an iCalendar text (RFC 5545)
 
   VISIT     a visit folder, or c-017/2026-03-02-baseline
 
-Prints to standard output: waymark calendar c-017/2026-03-02-baseline > plan.ics
+Prints to standard output, in the language of the laboratory's reports: waymark calendar c-017/2026-03-02-baseline > plan.ics
 A later visit's calendar carries the same names, so that a calendar program replaces what was laid out anew.
 Reads results.yaml: build first. A plan that nobody signed has no calendar.
 `;
@@ -27,7 +31,8 @@ export const verb: Verb = {
     const results = visit && recorded(practice, visit);
     if (visit === undefined || results === undefined)
       throw new Unreadable(`${paths[0]}/results.yaml`, "is not there or cannot be read", "Run waymark build first.");
-    const text = calendarOf(results);
+    const laboratory = (readDocument(practice.root, "lab.yaml").value ?? {}) as Partial<Laboratory>;
+    const text = calendarOf(results, speechOf(dressed(practice, laboratory.language).words));
     if (text === undefined)
       throw new Unreadable(`${visit.path}/results.yaml`, "holds no plan that may go to the client", whyNot(results));
     io.out(text);
