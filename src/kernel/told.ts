@@ -197,12 +197,12 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
       yield { parts: [...outer.parts, " (", ...inner.parts, ")"], left: outer.left + inner.left };
     }
     yield* namedValue(exact, text, depth);
-    const items = listed(text);
-    const lastItem = items.at(-1) ?? "";
-    const last = exact.has(keyOf(lastItem)) ? [lastItem] : lastItem.split(" and ");
-    const all = last.length === 2 ? [...items.slice(0, -1), ...last] : items;
-    if (all.length > 1) {
-      const told = all.map((item) => spoken(item, depth + 1));
+    const pieces = apartIn(text, ", ");
+    const lastPiece = pieces.at(-1) ?? "";
+    const last = exact.has(keyOf(lastPiece)) ? [lastPiece] : lastPiece.split(" and ");
+    const items = listed(last.length === 2 ? [...pieces.slice(0, -1), ...last] : pieces);
+    if (items.length > 1) {
+      const told = items.map((item) => spoken(item, depth + 1));
       const left = told.reduce((sum, one) => sum + one.left, 0);
       if (left === 0) {
         const texts = told.map((one) => one.parts.join(""));
@@ -212,8 +212,7 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
   }
 
   /** Items of a list; a name that holds a comma itself is one. */
-  function listed(text: string): string[] {
-    const pieces = apartIn(text, ", ");
+  function listed(pieces: readonly string[]): readonly string[] {
     if (pieces.length > MOST_ITEMS) return pieces;
     const items: string[] = [];
     for (let from = 0; from < pieces.length; ) {
