@@ -157,6 +157,7 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
   function filled(pattern: Pattern, places: readonly string[], depth: number): Found | undefined {
     const told: Found[] = [];
     let left = 0;
+    if (!places.every(isClosed)) return undefined;
     for (const [i, held] of places.entries()) {
       const place = pattern.names[i] as string;
       if (place.startsWith("=")) told.push(whole(held));
@@ -245,6 +246,16 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
 /** Between one sentence and the next. */
 const APART = /(?<=[.!?]) (?=\p{Lu}|\d)/u;
 const WORD = /[A-Za-z]{3,}/g;
+/** Whether each bracket of a text opens and closes in it. */
+function isClosed(text: string): boolean {
+  let open = 0;
+  for (let i = 0; i < text.length && open >= 0; i++) {
+    const sign = text.charCodeAt(i);
+    if (sign === 40) open++;
+    else if (sign === 41) open--;
+  }
+  return open === 0;
+}
 /** Pieces between the joints that stand in no bracket. */
 function apartIn(text: string, joint: string): string[] {
   const pieces: string[] = [];

@@ -18,7 +18,7 @@ describe("German sentences", () => {
         expect(de.trim(), en).not.toBe("");
         const places = (text: string) => [...text.matchAll(/\{([=~]?\w+)\}/g)].map((match) => match[1]).sort();
         expect(new Set(places(de)), en).toEqual(new Set(places(en)));
-        const key = en.replace(/\.$/, "");
+        const key = en.charAt(0).toLowerCase() + en.slice(1).replace(/\.$/, "");
         expect(seen.get(key), `${file}: ${en}`).toBeUndefined();
         seen.set(key, file);
       }

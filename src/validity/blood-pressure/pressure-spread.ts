@@ -2,6 +2,7 @@
  * Where the first two readings differ by more than 10 mmHg a fourth is taken; otherwise the mean rests on an unsettled
  * client.
  */
+import { roundTo } from "../../kernel/rounding.js";
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";
 
@@ -33,7 +34,7 @@ export const rule: Rule = {
     return [
       finding(
         "weakens",
-        `first two readings ${apart} mmHg apart, ${readings.length} taken`,
+        `first two readings ${roundTo(apart, 1)} mmHg apart, ${readings.length} taken`,
         "10 mmHg, else a fourth reading",
         because,
         AFFECTED,
