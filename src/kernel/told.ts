@@ -130,15 +130,24 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
     yield* namedValue(measures, text, depth);
     const fitting = sentencesFor(text);
     const light = fitting.findIndex(({ weight }) => weight < LEAST_WEIGHT);
-    yield* laid(light < 0 ? fitting : fitting.slice(0, light), text, depth);
+    const heavy = light < 0 ? fitting : fitting.slice(0, light);
+    // A long sentence within another would take the other's beginning and end for what stands in its places.
+    yield* laid(heavy, text, depth, (places) => !places.some(holdsList));
     // "{a} of {b}" would lie across the joints of a text: those come before it.
     yield* split(text, depth);
-    if (light >= 0) yield* laid(fitting.slice(light), text, depth);
+    yield* laid(heavy, text, depth, (places) => places.some(holdsList));
+    if (light >= 0) yield* laid(fitting.slice(light), text, depth, () => true);
   }
 
-  function* laid(patterns: readonly Pattern[], text: string, depth: number): Generator<Found> {
+  function* laid(
+    patterns: readonly Pattern[],
+    text: string,
+    depth: number,
+    may: (places: readonly string[]) => boolean,
+  ): Generator<Found> {
     for (const pattern of patterns)
       for (const places of laidOver(pattern.english, text)) {
+        if (!may(places)) continue;
         const told = filled(pattern, places, depth);
         if (told === undefined) continue;
         yield { parts: /^[A-Z]/.test(text) ? opened(told.parts) : told.parts, left: told.left };
@@ -246,6 +255,8 @@ export function tellerOf(sentences: Sentences, tongue: Tongue): Teller {
 /** Between one sentence and the next. */
 const APART = /(?<=[.!?]) (?=\p{Lu}|\d)/u;
 const WORD = /[A-Za-z]{3,}/g;
+const holdsList = (text: string): boolean => text.includes("; ") && apartIn(text, "; ").length > 1;
+
 /** Whether each bracket of a text opens and closes in it. */
 function isClosed(text: string): boolean {
   let open = 0;
