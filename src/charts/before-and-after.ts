@@ -47,12 +47,12 @@ function pair(change: Change, date: string, speech: Speech): Figure {
       before: speech.number(change.before, change.decimals),
       now: text(change.now),
     }),
-    alt: speech.say("charts.pair.alt", {
+    alt: speech.say(error === undefined ? "charts.pair.alt_without_error" : "charts.pair.alt", {
       before: text(change.before),
       since: speech.date(change.since),
       now: text(change.now),
       date: speech.date(date),
-      error: error === undefined ? speech.say("charts.not_given") : speech.number(error, change.decimals + 1),
+      error: error === undefined ? "" : speech.number(error, change.decimals + 1),
     }),
     ...STRUCTURE,
     data: { before: [before], now: [now], beforeError: bar(change.before, 0.5), nowError: bar(change.now, 1.5) },

@@ -25,7 +25,7 @@ export const bodyRegions: Chart = ({ results, speech }) => {
   const named = rows.map(
     (row, i): Datum => ({
       row: i + 0.5,
-      name: speech.find(`regions.${String(row.region).replaceAll(/\W/g, "_")}`) ?? String(row.region),
+      name: speech.told(String(row.region)),
     }),
   );
   const bars: Record<string, Datum[]> = { lean: [], fat: [], bmc: [] };
