@@ -4,14 +4,12 @@
  */
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { parse } from "yaml";
 import { formulas } from "../formulas.generated.js";
 import type { Results } from "../kernel/results.js";
 import { speechOf, type WordTree } from "../kernel/speech.js";
 import type { Visit } from "../kernel/visit.js";
 import { present } from "../pipeline.js";
 import type { Reference } from "../pipeline-parts.js";
-import { plainYaml } from "../read/yaml-plain.js";
 import { withOverrides, withWords } from "../report/overrides.js";
 import type { PdfFacts } from "../report/pdf.js";
 import { type Edition, openReporter, type ReportAssets, type Reporter } from "../report/render.js";
@@ -21,6 +19,7 @@ import type { Press } from "./editions.js";
 import { LARGEST_FILE, readFile, Unreadable } from "./files.js";
 import { PROGRAM } from "./freshness.js";
 import type { Practice } from "./practice.js";
+import { programYaml } from "./program-yaml.js";
 import { asProblem, overridesOf } from "./report-overrides.js";
 import { sentencesOf } from "./sentences.js";
 
@@ -98,8 +97,7 @@ export function wordsOf(language: string): WordTree {
   return read;
 }
 export function wordsIn(folder: string, language: string): WordTree {
-  const text = readFileSync(join(folder, `${language}.yaml`), "utf8");
-  const own = (plainYaml(text) ?? parse(text)) as WordTree;
+  const own = programYaml<WordTree>(join(folder, `${language}.yaml`));
   const sentences = sentencesOf(folder, language);
   return sentences === undefined ? own : { ...own, sentences };
 }

@@ -1,7 +1,6 @@
 /** Loads what the program brings to every visit: schemas, rules, tables. Each part only when asked for. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import { parse } from "yaml";
 import type { RetestSet } from "../compare/known.js";
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Document } from "../kernel/document.js";
@@ -11,13 +10,13 @@ import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import type { TypicalErrorTable } from "../kernel/generated/typical-error.js";
 import type { Reference } from "../pipeline-parts.js";
 import { readPairs } from "../read/retests.js";
-import { plainYaml } from "../read/yaml-plain.js";
 import { type Checker, openChecker, type Schemas } from "../validate/checker.js";
 import { readFile } from "./files.js";
 import { PROGRAM } from "./freshness.js";
 import { laboratoryProfiles } from "./own-profiles.js";
 import { laboratoryTables } from "./own-tables.js";
 import type { Practice } from "./practice.js";
+import { programYaml } from "./program-yaml.js";
 import { archivedRepeats, repeatedClients } from "./reliability-visits.js";
 
 export function loadSchemas(): Schemas {
@@ -36,10 +35,7 @@ function tablesIn<T>(folder: string): T[] {
   return readdirSync(path)
     .filter((file) => file.endsWith(".yaml"))
     .sort()
-    .map((file) => {
-      const text = readFileSync(join(path, file), "utf8");
-      return (plainYaml(text) ?? parse(text)) as T;
-    });
+    .map((file) => programYaml<T>(join(path, file)));
 }
 
 /** The laboratory's own retests, from the files lab.yaml names. A faulty file is reported, and counts for nothing. */

@@ -2,8 +2,12 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { quotedPairs } from "../../src/cli/sentences.js";
+import { sentencesOf } from "../../src/cli/sentences.js";
+import { plainYaml } from "../../src/read/yaml-plain.js";
 
+interface Pairs {
+  readonly sentences: Record<string, string>[];
+}
 const FOLDER = "templates/words/de";
 const files = readdirSync(FOLDER);
 
@@ -11,7 +15,7 @@ describe("German sentences", () => {
   it("are pairs with the same places, and no English sentence stands twice", () => {
     const seen = new Map<string, string>();
     for (const file of files) {
-      const { sentences } = parse(readFileSync(`${FOLDER}/${file}`, "utf8")) as { sentences: Record<string, string>[] };
+      const { sentences } = parse(readFileSync(`${FOLDER}/${file}`, "utf8")) as Pairs;
       for (const pair of sentences) {
         const { en = "", de = "" } = pair;
         expect(Object.keys(pair), en).toEqual(["en", "de"]);
@@ -27,9 +31,10 @@ describe("German sentences", () => {
   it("are of the form that is read fast, and read as any YAML", () => {
     for (const file of files) {
       const text = readFileSync(`${FOLDER}/${file}`, "utf8");
-      const { sentences } = parse(text) as { sentences: Record<string, string>[] };
-      expect(quotedPairs(text, "de"), file).toEqual(sentences.map(({ en, de }) => [en, de]));
+      expect(plainYaml(text), file).toEqual(parse(text));
     }
-    expect(quotedPairs('sentences:\n- en: "a"\n  de: b\n', "de")).toBeUndefined();
+    const pairs = files.flatMap((file) => (parse(readFileSync(`${FOLDER}/${file}`, "utf8")) as Pairs).sentences);
+    expect(sentencesOf("templates/words", "de")).toEqual(Object.fromEntries(pairs.map(({ en, de }) => [en, de])));
+    expect(sentencesOf("templates/words", "en")).toBeUndefined();
   });
 });
