@@ -1,5 +1,6 @@
+import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
+import { has, numberOf, records, table, withUnit } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 /** The peak uptake to expect with altitude as a curve in its band, with the goal's altitude and what the task asks for. */
@@ -12,9 +13,9 @@ export const altitudeCurve: Chart = ({ results, speech }) => {
     return ax === undefined || ay === undefined ? [] : [{ x: ax, y: ay, low: low ?? ay, high: high ?? ay }];
   });
   if (rows.length < 2) return [];
-  const goal = quantity(results, "goal_altitude");
-  const expected = quantity(results, "goal_uptake_per_mass");
-  const demand = quantity(results, "task_demand");
+  const goal = quantityOf(results, "goal_altitude");
+  const expected = quantityOf(results, "goal_uptake_per_mass");
+  const demand = quantityOf(results, "task_demand");
   const fill = {
     altitude: goal ? withUnit(speech, goal) : speech.say("charts.not_given"),
     expected: expected ? withUnit(speech, expected) : speech.say("charts.not_given"),

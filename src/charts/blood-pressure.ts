@@ -1,5 +1,6 @@
+import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, quantity, records, table } from "./entries.js";
+import { has, numberOf, records, table } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 /** Each reading as a bar from the lower to the upper pressure; the mean of the readings used as lines. */
@@ -14,7 +15,7 @@ export const bloodPressure: Chart = ({ results, speech }) => {
   });
   if (rows.length === 0) return [];
   const means = (["systolic_pressure", "diastolic_pressure"] as const).flatMap((id): Datum[] => {
-    const mean = quantity(results, id);
+    const mean = quantityOf(results, id);
     return mean
       ? [
           {

@@ -1,6 +1,7 @@
+import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
 import type { Cell } from "../kernel/measure.js";
-import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
+import { has, numberOf, records, table, withUnit } from "./entries.js";
 import { layer, structured, x } from "./parts.js";
 
 const PARTS = [
@@ -38,7 +39,7 @@ export const bodyRegions: Chart = ({ results, speech }) => {
       from += mass;
     }
   });
-  const fat = quantity(results, "body_fat_percent");
+  const fat = quantityOf(results, "body_fat_percent");
   const lane = (field: string) => ({
     field,
     type: "quantitative",

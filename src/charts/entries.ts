@@ -1,21 +1,14 @@
 /** How charts read results: by id and by column key; what is absent is undefined, never zero. */
-import { entryOf } from "../kernel/entries.js";
-import type { Cell, Change, Judgement, Quantity, Table } from "../kernel/measure.js";
+import { tableOf } from "../kernel/entries.js";
+import type { Cell, Change, Quantity, Table } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import type { Speech } from "../kernel/speech.js";
 
-export function quantity(results: Results, id: string): Quantity | undefined {
-  const entry = entryOf(results, id);
-  return entry?.kind === "quantity" ? entry : undefined;
-}
+/** A table that has rows. */
 export function table(results: Results, id: string): Table | undefined {
-  const entry = entryOf(results, id);
-  return entry?.kind === "table" && entry.rows.length > 0 ? entry : undefined;
-}
-export function judgement(results: Results, id: string): Judgement | undefined {
-  const entry = entryOf(results, id);
-  return entry?.kind === "judgement" ? entry : undefined;
+  const found = tableOf(results, id);
+  return found !== undefined && found.rows.length > 0 ? found : undefined;
 }
 /** Changes against the baseline, one a measure; those since another visit have longer ids and stand in the trend. */
 export const sinceBaseline = (results: Results): readonly Change[] =>

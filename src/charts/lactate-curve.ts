@@ -1,5 +1,6 @@
+import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, quantity, records, table, visitKey, withUnit } from "./entries.js";
+import { has, numberOf, records, table, visitKey, withUnit } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 /** Blood lactate against work, with the threshold that is followed for the client and the earlier curve dashed. */
@@ -18,7 +19,7 @@ export const lactateCurve: Chart = ({ results, earlier, speech }) => {
   const previous = earlier[earlier.length - 1];
   const before = previous ? table(previous, "lactate_steps") : undefined;
   const then = before && has(before, key, "lactate_mmol_l") ? pointsOf(before) : [];
-  const threshold = quantity(results, `lactate_threshold_${work}`);
+  const threshold = quantityOf(results, `lactate_threshold_${work}`);
   const lines: Datum[] = threshold ? [{ x: threshold.value, name: withUnit(speech, threshold) }] : [];
   const unit = work === "power" ? "W" : "km/h";
   return [

@@ -1,5 +1,6 @@
+import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, quantity, records, table, withUnit } from "./entries.js";
+import { has, numberOf, records, table, withUnit } from "./entries.js";
 import { framed, layer, names, x, y } from "./parts.js";
 
 /** Minute means of the resting measurement with the steady window that was chosen. */
@@ -20,7 +21,7 @@ export const restingTrace: Chart = ({ results, speech }) => {
     const [low, high] = [numberOf(row.from_min), numberOf(row.to_min)];
     return low === undefined || high === undefined ? [] : [{ low, high, name: speech.say("charts.rest.window") }];
   });
-  const vo2 = quantity(results, "resting_vo2");
+  const vo2 = quantityOf(results, "resting_vo2");
   const sx = (title: string | null) => x("x", title);
   return [
     {

@@ -1,6 +1,7 @@
+import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
 import type { Table } from "../kernel/measure.js";
-import { has, numberOf, quantity, records, table, visitKey, withUnit } from "./entries.js";
+import { has, numberOf, records, table, visitKey, withUnit } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 const LOADS = [
@@ -38,7 +39,7 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
   const before = previous ? table(previous, "incremental_stages") : undefined;
   const then = before && has(before, key, "heart_rate_bpm") ? pointsOf(before) : [];
 
-  const limits = (["vt1", "vt2"] as const).map((id) => quantity(results, `${id}_${work}`)?.value);
+  const limits = (["vt1", "vt2"] as const).map((id) => quantityOf(results, `${id}_${work}`)?.value);
   const ends = [Number(first.x), ...limits.filter((v): v is number => v !== undefined), Number(last.x)];
   const known = limits.filter((v) => v !== undefined).length;
   const domains = ends.slice(0, -1).map(
@@ -54,7 +55,7 @@ export const stageFigure: Chart = ({ results, earlier, speech }) => {
     }),
   );
   const shown = known === 0 ? [] : domains.filter((d) => Number(d.high) > Number(d.low));
-  const vt1 = quantity(results, `vt1_${work}`);
+  const vt1 = quantityOf(results, `vt1_${work}`);
   const title = speech.say(`axes.${work}`, { unit });
   const sx = (name: string | null) => x("x", name);
   const band = (rank: number, style: string) =>

@@ -2,12 +2,14 @@
  * What the panels of an incremental test are drawn from: the 15-s bins, the phases, the thresholds with their
  * intervals, and the raw breaths. Panels pick and order; they compute nothing but the unit of the time axis.
  */
+
+import { quantityOf } from "../kernel/entries.js";
 import type { ChartInput, Datum } from "../kernel/figure.js";
 import type { Cell, Column, Table } from "../kernel/measure.js";
 import type { Results } from "../kernel/results.js";
 import type { Channel, Series } from "../kernel/series.js";
 import type { Speech } from "../kernel/speech.js";
-import { has, numberOf, quantity, records, table } from "./entries.js";
+import { has, numberOf, records, table } from "./entries.js";
 
 export interface Threshold {
   readonly name: string;
@@ -106,7 +108,7 @@ function excludedLines(data: TestData, channels: readonly string[]): ReadonlySet
 /** Thresholds as uptakes, with their intervals. */
 export function thresholds({ results, speech }: TestData): Threshold[] {
   return (["vt1", "vt2"] as const).flatMap((id) => {
-    const at = quantity(results, `${id}_vo2`);
+    const at = quantityOf(results, `${id}_vo2`);
     if (at === undefined) return [];
     const { low, high } = at.error ?? {};
     return [

@@ -1,5 +1,6 @@
+import { quantityOf } from "../kernel/entries.js";
 import type { Chart } from "../kernel/figure.js";
-import { quantity, records, sinceBaseline, table } from "./entries.js";
+import { records, sinceBaseline, table } from "./entries.js";
 import { trendFigure } from "./trend-figure.js";
 
 /** A primary measure over three visits or more, each point with the error of one test and changed conditions marked. */
@@ -13,7 +14,7 @@ export const trends: Chart = ({ results, earlier, speech }) => {
         (course === undefined ? [] : records(course)).map((row) => [row.date, String(row.differs ?? "")]),
       );
       const points = [...earlier, results].flatMap((visit) => {
-        const at = quantity(visit, change.measure);
+        const at = quantityOf(visit, change.measure);
         return at === undefined ? [] : [{ date: visit.date, value: at.value, differs: differs.get(visit.date) ?? "" }];
       });
       if (points.length < 3) return [];

@@ -5,7 +5,8 @@
  * A wider pair of percentiles is used only where the table prints no narrower one, because tails are where measures are
  * least normal. A table that prints none of the pairs gives no spread.
  */
-import type { Cell, Table } from "../kernel/measure.js";
+import { tableOf } from "../kernel/entries.js";
+import type { Cell } from "../kernel/measure.js";
 import type { Results } from "../kernel/results.js";
 import { spreadFromPercentiles } from "./error/spread-from-percentiles.js";
 import type { Spread } from "./known.js";
@@ -20,8 +21,8 @@ interface Citable {
 
 /** One spread a measure with printed percentiles on both sides; in the measure's unit. */
 export function referenceSpreads(results: Results, tables: readonly Citable[]): readonly Spread[] {
-  const curves = results.entries.find((entry): entry is Table => entry.id === "reference_percentiles");
-  if (curves?.kind !== "table") return [];
+  const curves = tableOf(results, "reference_percentiles");
+  if (curves === undefined) return [];
   return curves.rows.flatMap((row) => {
     const cell = (key: string): Cell => row[curves.columns.findIndex((column) => column.key === key)] ?? null;
     const [measure, id, group] = [cell("measure"), cell("table"), cell("group")];

@@ -1,8 +1,8 @@
 /** Entries of recorded results by id. */
-import type { Entry, Quantity } from "./measure.js";
+import type { Cell, Entry, Judgement, Quantity, Table } from "./measure.js";
 import type { Results } from "./results.js";
 
-/** Made once a visit: comparing and planning look every measure up many times. */
+/** Made once a visit: comparing, planning, charts and reports look every measure up many times. */
 const indexes = new WeakMap<Results, ReadonlyMap<string, Entry>>();
 
 export function entryOf(results: Results, id: string): Entry | undefined {
@@ -21,4 +21,20 @@ function indexOf(results: Results): ReadonlyMap<string, Entry> {
 export function quantityOf(results: Results, id: string): Quantity | undefined {
   const entry = entryOf(results, id);
   return entry?.kind === "quantity" ? entry : undefined;
+}
+
+export function judgementOf(results: Results, id: string): Judgement | undefined {
+  const entry = entryOf(results, id);
+  return entry?.kind === "judgement" ? entry : undefined;
+}
+
+export function tableOf(results: Results, id: string): Table | undefined {
+  const entry = entryOf(results, id);
+  return entry?.kind === "table" ? entry : undefined;
+}
+
+/** A column of a table by its key, one cell a row; empty when the table has no such column. */
+export function columnOf(table: Table, key: string): readonly Cell[] {
+  const at = table.columns.findIndex((column) => column.key === key);
+  return at < 0 ? [] : table.rows.map((row) => row[at] ?? null);
 }

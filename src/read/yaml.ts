@@ -74,8 +74,8 @@ function parseOrSay(file: string, text: string): Document {
 /** A hundred times the aliases that are allowed, counted by their sign: reading them all would take seconds. */
 function holdsMasses(text: string): boolean {
   let left = 100 * YAML_LIMITS.aliases;
-  for (let at = text.indexOf(" *"); at >= 0 && left > 0; at = text.indexOf(" *", at + 2)) left--;
-  for (let at = text.indexOf(",*"); at >= 0 && left > 0; at = text.indexOf(",*", at + 2)) left--;
+  for (const sign of [" *", ",*"])
+    for (let at = text.indexOf(sign); at >= 0 && left > 0; at = text.indexOf(sign, at + sign.length)) left--;
   return left === 0;
 }
 

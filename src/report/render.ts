@@ -1,4 +1,5 @@
 /** Results and figures to one self-contained HTML document: no scripts, no outside requests. */
+import { entryOf } from "../kernel/entries.js";
 import type { Figure } from "../kernel/figure.js";
 import type { AnyFormula } from "../kernel/formula.js";
 import type { Client } from "../kernel/generated/client.js";
@@ -140,7 +141,7 @@ function dataLink(figure: Figure, results: Results): { readonly dataHref: string
   if (figure.size === "strip") return { dataHref: "", hasData: false };
   if (figure.name === "change-figure") return { dataHref: "#changes-table", hasData: true };
   if (figure.name.startsWith("trend-")) return { dataHref: "#table-course", hasData: true };
-  const entry = results.entries.find((one) => one.id === figure.entry);
+  const entry = figure.entry === undefined ? undefined : entryOf(results, figure.entry);
   const id = entry === undefined ? `data-${figure.name}` : `table-${entry.id.replaceAll("_", "-")}`;
   return { dataHref: `#${id}`, hasData: true };
 }

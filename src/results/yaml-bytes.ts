@@ -1,7 +1,8 @@
 /**
- * The few YAML shapes results.yaml is made of, put down as bytes one after the other: no string is joined. Plain scalars wherever YAML reads them back as the same text, double quotes (JSON strings are YAML)
- * everywhere else. A general emitter would choose its own line breaks and quoting from one version to the next; the
- * notebook must not change because a package did.
+ * The few YAML shapes results.yaml is made of, put down as bytes one after the other: no string is joined. Plain scalars
+ * wherever YAML reads them back as the same text, double quotes (JSON strings are YAML) everywhere else. A general emitter
+ * would choose its own line breaks and quoting from one version to the next; the notebook must not change because a
+ * package did.
  */
 import { toDecimals, wholeAtDecimals } from "../kernel/rounding.js";
 

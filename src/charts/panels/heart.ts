@@ -1,5 +1,6 @@
+import { quantityOf } from "../../kernel/entries.js";
 import type { Chart } from "../../kernel/figure.js";
-import { quantity, unitOf, withUnit } from "../entries.js";
+import { unitOf, withUnit } from "../entries.js";
 import { testData } from "../test-data.js";
 import { timePanel } from "./time-panel.js";
 
@@ -8,7 +9,7 @@ export const heart: Chart = (input) => {
   const data = testData(input);
   if (data === undefined) return [];
   const { speech, results } = input;
-  const peak = quantity(results, "heart_rate_peak");
+  const peak = quantityOf(results, "heart_rate_peak");
   const text = peak ? withUnit(speech, peak) : speech.say("charts.not_given");
   const figure = timePanel(data, {
     name: "heart",

@@ -1,5 +1,6 @@
+import { quantityOf } from "../../kernel/entries.js";
 import type { Chart } from "../../kernel/figure.js";
-import { has, quantity, withUnit } from "../entries.js";
+import { has, withUnit } from "../entries.js";
 import { testData } from "../test-data.js";
 import { timePanel } from "./time-panel.js";
 
@@ -8,7 +9,7 @@ export const uptakeOutput: Chart = (input) => {
   const data = testData(input);
   if (data === undefined) return [];
   const { speech, results } = input;
-  const peak = quantity(results, "vo2_peak");
+  const peak = quantityOf(results, "vo2_peak");
   const work = has(data.bins, "power_w") ? "power_w" : "speed_km_h";
   const figure = timePanel(data, {
     name: "uptake-output",

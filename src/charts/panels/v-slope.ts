@@ -1,5 +1,6 @@
+import { quantityOf } from "../../kernel/entries.js";
 import type { Chart, Datum } from "../../kernel/figure.js";
-import { numberOf, quantity, records, table, withUnit } from "../entries.js";
+import { numberOf, records, table, withUnit } from "../entries.js";
 import { bands, layer, x, y } from "../parts.js";
 import { testData, thresholds } from "../test-data.js";
 import { xyPanel } from "./xy-panel.js";
@@ -9,7 +10,7 @@ export const vSlope: Chart = (input) => {
   const data = testData(input);
   if (data === undefined) return [];
   const { speech, results } = input;
-  const vt1 = quantity(results, "vt1_vo2");
+  const vt1 = quantityOf(results, "vt1_vo2");
   const marks = thresholds(data);
   const lines = fittedLines(input);
   const figure = xyPanel(data, {

@@ -1,5 +1,6 @@
+import { quantityOf } from "../../kernel/entries.js";
 import type { Chart } from "../../kernel/figure.js";
-import { quantity, withUnit } from "../entries.js";
+import { withUnit } from "../entries.js";
 import { testData } from "../test-data.js";
 import { xyPanel } from "./xy-panel.js";
 
@@ -8,7 +9,7 @@ export const ventilationOutput: Chart = (input) => {
   const data = testData(input);
   if (data === undefined) return [];
   const { speech, results } = input;
-  const slope = quantity(results, "ve_vco2_slope");
+  const slope = quantityOf(results, "ve_vco2_slope");
   const figure = xyPanel(data, {
     name: "ventilation-output",
     title: slope

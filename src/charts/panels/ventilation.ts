@@ -1,5 +1,6 @@
+import { quantityOf } from "../../kernel/entries.js";
 import type { Chart } from "../../kernel/figure.js";
-import { quantity, withUnit } from "../entries.js";
+import { withUnit } from "../entries.js";
 import { testData } from "../test-data.js";
 import { timePanel } from "./time-panel.js";
 
@@ -8,7 +9,7 @@ export const ventilation: Chart = (input) => {
   const data = testData(input);
   if (data === undefined) return [];
   const { speech, results } = input;
-  const peak = quantity(results, "ventilation_peak");
+  const peak = quantityOf(results, "ventilation_peak");
   const text = peak ? withUnit(speech, peak) : speech.say("charts.not_given");
   const figure = timePanel(data, {
     name: "ventilation",

@@ -1,3 +1,4 @@
+import { judgementOf } from "../../kernel/entries.js";
 import type { Laboratory } from "../../kernel/generated/laboratory.js";
 import type { Results } from "../../kernel/results.js";
 import { speechOf } from "../../kernel/speech.js";
@@ -41,6 +42,5 @@ export const verb: Verb = {
 };
 
 function whyNot(results: Results): string {
-  const state = results.entries.find((entry) => entry.id === "programme_state");
-  return state?.kind === "judgement" ? state.because : "client.yaml has no plan block.";
+  return judgementOf(results, "programme_state")?.because ?? "client.yaml has no plan block.";
 }

@@ -2,9 +2,9 @@
  * What the overview pages need of one visit, small enough to keep for every visit of an archive: what was measured, what
  * needs a person, primary outcomes, goals, and when the plan asks for the next test.
  */
-import { entryOf } from "../../kernel/entries.js";
+import { columnOf, entryOf, judgementOf, quantityOf, tableOf } from "../../kernel/entries.js";
 import type { Client } from "../../kernel/generated/client.js";
-import type { Change, Judgement, Quantity, Remark, Table } from "../../kernel/measure.js";
+import type { Change, Judgement, Remark } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import type { Results } from "../../kernel/results.js";
 
@@ -76,31 +76,24 @@ export function summaryOf(results: Results, client: Pick<Client, "goals" | "prim
   };
 }
 
-const tableIn = (results: Results, id: string): Table | undefined => {
-  const entry = entryOf(results, id);
-  return entry?.kind === "table" ? entry : undefined;
-};
-const cells = (table: Table, key: string) =>
-  table.rows.map((row) => row[table.columns.findIndex((c) => c.key === key)]);
-
 function flagsOf(results: Results): Flag[] {
   const { entries } = results;
-  const screening = entryOf(results, "screening_decision");
-  const refers = screening?.kind === "judgement" && screening.verdict !== "proceed" ? [screening.because] : [];
-  const limits = tableIn(results, "referral_flags");
+  const screening = judgementOf(results, "screening_decision");
+  const refers = screening === undefined || screening.verdict === "proceed" ? [] : [screening.because];
+  const limits = tableOf(results, "referral_flags");
   const outside = (limits?.rows ?? []).map(
     ([measure, found, limit, urgency]) => `${measure}: ${found}; limit ${limit}; ${urgency}`,
   );
   const fatal = entries.filter((entry): entry is Remark => entry.kind === "remark" && entry.severity === "fatal");
   const withheld = new Set(fatal.flatMap((remark) => remark.affects));
-  const state = entryOf(results, "programme_state");
+  const state = judgementOf(results, "programme_state");
   const unsigned =
-    state?.kind === "judgement" && state.verdict !== "ready" && tableIn(results, "programme_weeks") !== undefined;
+    state !== undefined && state.verdict !== "ready" && tableOf(results, "programme_weeks") !== undefined;
   return [
     ...refers.map((text): Flag => ({ kind: "screening", text })),
     ...outside.map((text): Flag => ({ kind: "referral", text })),
     ...(fatal.length === 0 ? [] : [{ kind: "withheld", text: rulesOf(fatal), values: withheld.size } as const]),
-    ...(unsigned ? [{ kind: "plan", text: (state as Judgement).because } as const] : []),
+    ...(unsigned ? [{ kind: "plan", text: state.because } as const] : []),
   ];
 }
 
@@ -109,9 +102,9 @@ const rulesOf = (fatal: readonly Remark[]): string =>
 
 function outcomeOf(results: Results, measure: string): Outcome[] {
   const { entries, date } = results;
-  const at = entryOf(results, measure);
-  if (at?.kind !== "quantity") return [];
-  const { value, unit, decimals } = at as Quantity;
+  const at = quantityOf(results, measure);
+  if (at === undefined) return [];
+  const { value, unit, decimals } = at;
   const found = entryOf(results, `change_${measure}`);
   const change = found?.kind === "change" ? (found as Change) : undefined;
   // Where this visit and the baseline are not comparable, the change since another visit may still know the error.
@@ -119,10 +112,10 @@ function outcomeOf(results: Results, measure: string): Outcome[] {
     (entry): entry is Change =>
       entry.kind === "change" && entry.measure === measure && entry.typicalError !== undefined,
   );
-  const trend = tableIn(results, `trend_${measure}`);
-  const row = trend === undefined ? -1 : cells(trend, "date").indexOf(date);
+  const trend = tableOf(results, `trend_${measure}`);
+  const row = trend === undefined ? -1 : columnOf(trend, "date").indexOf(date);
   const differs =
-    row < 0 || trend === undefined ? change?.differs.join("; ") : String(cells(trend, "differs")[row] ?? "");
+    row < 0 || trend === undefined ? change?.differs.join("; ") : String(columnOf(trend, "differs")[row] ?? "");
   return [
     {
       measure,
@@ -138,9 +131,9 @@ function outcomeOf(results: Results, measure: string): Outcome[] {
 }
 
 function testsOf(results: Results): { date: string; proposed: boolean }[] {
-  const weeks = tableIn(results, "programme_weeks");
+  const weeks = tableOf(results, "programme_weeks");
   if (weeks === undefined) return [];
-  const [marks, mondays] = [cells(weeks, "mark"), cells(weeks, "monday")];
+  const [marks, mondays] = [columnOf(weeks, "mark"), columnOf(weeks, "monday")];
   return marks.flatMap((mark, i) => {
     const fixed = [...String(mark ?? "").matchAll(/test on (\d{4}-\d{2}-\d{2})/g)].map(([, date = ""]) => date);
     const proposed = /test proposed/.test(String(mark ?? "")) ? [String(mondays[i])] : [];

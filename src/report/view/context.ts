@@ -1,4 +1,5 @@
 /** What every part of the view is made from, and how numbers and names are written. */
+import * as entries from "../../kernel/entries.js";
 import type { Figure } from "../../kernel/figure.js";
 import type { AnyFormula } from "../../kernel/formula.js";
 import type { Client } from "../../kernel/generated/client.js";
@@ -107,12 +108,8 @@ function amountText(context: Context, cell: string): string {
 /** Decimals of a number that was recorded as text. */
 export const decimalsOf = (text: string): number => text.split(".")[1]?.length ?? 0;
 
-export const entryOf = ({ results }: Context, id: string): Entry | undefined =>
-  results.entries.find((entry) => entry.id === id);
-export function quantityOf(context: Context, id: string): Quantity | undefined {
-  const entry = entryOf(context, id);
-  return entry?.kind === "quantity" ? entry : undefined;
-}
+export const entryOf = ({ results }: Context, id: string): Entry | undefined => entries.entryOf(results, id);
+export const quantityOf = ({ results }: Context, id: string): Quantity | undefined => entries.quantityOf(results, id);
 export const entriesOf = <K extends Entry["kind"]>({ results }: Context, kind: K): Extract<Entry, { kind: K }>[] =>
   results.entries.filter((entry): entry is Extract<Entry, { kind: K }> => entry.kind === kind);
 /** "stage_length_s" → "Stage length (s)", or the language's own name. */

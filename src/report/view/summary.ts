@@ -1,5 +1,6 @@
 /** The sentences a report opens with: what the client came for, what was found, what comes next. */
 
+import { judgementOf } from "../../kernel/entries.js";
 import type { Change, Judgement } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import { differenceUnit } from "../../kernel/speech.js";
@@ -91,14 +92,14 @@ export function practitionerSummary(context: Context): string[] {
   const { speech } = context;
   const lead = leading(context).map((judgement) => toldSentence(context, judgement.because));
   const peak = quantityOf(context, "vo2_peak_per_mass") ?? quantityOf(context, "vo2_peak");
-  const kind = context.results.entries.find((entry) => entry.id === "maximality");
+  const maximality = judgementOf(context.results, "maximality");
   const facts: string[] = [];
   if (peak)
     facts.push(
       speech.say("summary.peak", {
-        kind: told(context, kind?.kind === "judgement" ? kind.verdict : "VO2peak"),
+        kind: told(context, maximality?.verdict ?? "VO2peak"),
         peak: valueWithUnit(context, peak),
-        because: kind?.kind === "judgement" ? told(context, kind.because) : "",
+        because: maximality === undefined ? "" : told(context, maximality.because),
       }),
     );
   const thresholds = (["vt1", "vt2"] as const).flatMap((id) => {
