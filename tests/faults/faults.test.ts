@@ -301,20 +301,27 @@ describe("the disk", () => {
     told("a visit's folder vanishes in the middle of a build", end, "other clients built, next build right");
   });
 
-  it("a session edited while the build is running is built again by the next one, even when the edit was taken back", async () => {
-    const root = copy();
-    const session = join(visits(root).at(-1) as string, "session.yaml");
-    const text = readFileSync(session, "utf8");
-    const edited = text.replace("right_kg: [40, 41, 40]", "right_kg: [40, 44, 40]").concat("# edited\n");
-    const { ended, until } = start(root, BUILD);
-    await until(() => resultsIn(root).length >= 1);
-    writeFileSync(session, edited);
-    const end = await ended;
-    expect(end).toMatchObject({ code: 0, err: "" });
-    writeFileSync(session, text);
-    await expectNextBuildRight(root);
-    told("a session edited while a build runs, the edit then taken back", end, "next build right");
-  });
+  it.each([
+    ["a session", "session.yaml", "right_kg: [40, 41, 40]", "right_kg: [40, 44, 40]"],
+    ["a client's file", "../client.yaml", "birth_date: 1958-06-21", "birth_date: 1948-06-21"],
+  ])(
+    "%s edited while the build is running is built again by the next one, even when the edit was taken back",
+    async (what, name, from, to) => {
+      const root = copy();
+      const file = join(visits(root).at(-1) as string, name);
+      const text = readFileSync(file, "utf8");
+      const edited = text.replace(from, to).concat("# edited\n");
+      expect(edited).toContain(to);
+      const { ended, until } = start(root, BUILD);
+      await until(() => resultsIn(root).length >= 1);
+      writeFileSync(file, edited);
+      const end = await ended;
+      expect(end).toMatchObject({ code: 0, err: "" });
+      writeFileSync(file, text);
+      await expectNextBuildRight(root);
+      told(`${what} edited while a build runs, the edit then taken back`, end, "next build right");
+    },
+  );
 
   it("debris of killed builds is cleared away, that of a running one is not", async () => {
     const root = copy(2);
