@@ -11,6 +11,7 @@ import { blankDead, type Excluded, impossibleValues, oddBreaths, timeFaults } fr
 import type { DeadRun } from "./dead-channel.js";
 import { fromSeries } from "./from-series.js";
 import { fromBags, fromStages } from "./from-typed.js";
+import { loadsAfterStop, withoutLoadAt } from "./load-at-stop.js";
 import type { PhaseSpan } from "./phases.js";
 import { type Gap, gapsIn, lastTime, rhythm } from "./rhythm.js";
 import type { Samples } from "./samples.js";
@@ -71,10 +72,15 @@ export function prepareOrSay(visit: Visit): Preparation {
     columns = withProtocol(samples, stated.incremental_start_s, stated.recovery_start_s, block.protocol);
     if (hasValues(columns.power) || hasValues(columns.speed)) notes.push("workload is the protocol's, not recorded");
   }
-  const work = workOf(columns.power, columns.speed, columns.grade);
+  let work = workOf(columns.power, columns.speed, columns.grade);
   const end = lastTime(columns.time, excluded);
   const typed = samples.level === "stage means" || (block.series === undefined && stated === undefined);
   const { spans, phasesFrom } = choosePhases(block, typed, { ...columns, work, startS, endS: end }, notes);
+  const late = samples.timed && !typed ? loadsAfterStop(columns.time, work.load, excluded, spans) : [];
+  if (late.length > 0) {
+    columns = withoutLoadAt(columns, late);
+    work = workOf(columns.power, columns.speed, columns.grade);
+  }
 
   const phase = phaseOf(columns.time, spans);
   if (samples.timed && !typed) impossibleValues(columns, excluded, list);

@@ -57,6 +57,22 @@ describe("stages", () => {
     expect(column(table(out, "incremental_stages"), "complete").at(-1)).toBe("no");
     expect(value(derive(steps()), "power_peak")).toBe(200);
   });
+  it.each([660, 656, 650])(
+    "do not take the recovery's load in, where it is set at %s s and the stop noted at 660",
+    (fallen) => {
+      const time = Array.from({ length: 360 }, (_, i) => 2 * (i + 1));
+      const ramp = (t: number) => (t <= 120 ? 0 : 50 + (t - 120) / 3);
+      const power = time.map((t) => (t < fallen ? ramp(t) : 20));
+      const vo2 = time.map((t) => 0.4 + 0.01 * ramp(Math.min(t, 660)));
+      const channels = { time_s: time, power_w: power, vo2_l_min: vo2, vco2_l_min: vo2 };
+      const phases = { rest_start_s: 0, incremental_start_s: 120, recovery_start_s: 660 };
+      const protocol = { kind: "ramp", start_power_w: 50, power_rate_w_min: 20 } as const;
+      const incremental = { mode: "cycle", series: "test.csv", phases, protocol } as const;
+      const out = derive(visitOf({ series: seriesOf(channels), incremental }));
+      expect(value(out, "power_peak")).toBeCloseTo(ramp(fallen - 2), 2);
+      expect(column(table(out, "incremental_stages"), "power_w").at(-1)).toBeCloseTo(ramp(fallen - 2), 6);
+    },
+  );
   it("follow the protocol's clock where the workload was not recorded", () => {
     const visit = steps({ protocol: { kind: "step", start_power_w: 100, power_step_w: 50, stage_length_s: 180 } });
     const series = visit.series["test.csv"];
