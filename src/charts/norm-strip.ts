@@ -3,7 +3,7 @@ import type { Quantity } from "../kernel/measure.js";
 import { type CurvePoint, type NormPlace, normPlace } from "../kernel/norm-place.js";
 import type { Speech } from "../kernel/speech.js";
 import { nameOf, unitOf, withUnit } from "./entries.js";
-import { cloud, layer, structured, x } from "./parts.js";
+import { layer, structured, x } from "./parts.js";
 
 /**
  * Where a value stands in its reference group, on the measure's own scale: a thin tick for each reference percentile,
@@ -26,17 +26,13 @@ function people(curve: readonly CurvePoint[]): Datum[] {
       ticks.push(a.value + ((b.value - a.value) * (p - a.percentile)) / (b.percentile - a.percentile));
   }
   ticks.push((curve[curve.length - 1] as CurvePoint).value);
-  return ticks.flatMap((value, i): Datum[] => [
-    { x: value, y: 15, order: 3 * i },
-    { x: value, y: 27, order: 3 * i + 1 },
-    { x: null, y: null, order: 3 * i + 2 },
-  ]);
+  return ticks.map((value) => ({ x: value }));
 }
 
 const at = (field: string) =>
   x(field, null, { scale: { nice: false, padding: 12 }, axis: { title: null, tickCount: 5, offset: -2 } });
 const STRUCTURE = structured({ width: 270, height: 46, padding: { left: 6, right: 6, top: 2, bottom: 18 } }, [
-  cloud("people", at("x"), { field: "y", type: "quantitative", axis: null, scale: { domain: [46, 0] } }, "others"),
+  layer("people", "rule", "others", { x: at("x"), y: { value: 15 }, y2: { value: 27 } }),
   layer("middle", "rule", "others-median", { x: at("x"), y: { value: 12 }, y2: { value: 30 } }),
   layer("middle", "text", "name-quiet", {
     x: at("x"),

@@ -95,20 +95,9 @@ export const layer = (data: string, type: string, style: string, encoding: Part,
   encoding,
 });
 
-/**
- * Many faint points or strokes as one path, broken by rows of nulls: 500 marks would cost 120 kB; this costs 6. Breaths
- * need no breaks: the drawing puts one after each.
- */
+/** Many faint points, drawn as one path: 500 marks would cost 120 kB; this costs 6. */
 export const cloud = (data: string, xs: Part, ys: Part, style = "breaths"): Part =>
-  layer(
-    data,
-    "line",
-    style,
-    { x: xs, y: ys, order: { field: "order", type: "quantitative" } },
-    {
-      invalid: "break-paths-show-domains",
-    },
-  );
+  layer(data, "line", style, { x: xs, y: ys, order: { field: "order", type: "quantitative" } });
 
 /** A band from low to high over the whole height: an interval of a threshold. */
 export const bands = (data: string, low: string, high: string): Part =>

@@ -1,13 +1,14 @@
 /**
- * Clouds of breaths, placed here rather than by Vega: a thousand faint points cost more than all else in a report. Vega is
- * given the outermost points only, which are what its scales need; where it puts them says where the others go.
+ * Clouds of breaths and rows of people, placed here rather than by Vega: a thousand faint points cost more than all else
+ * in a report. Vega is given the outermost only, which are what its scales need; where it puts them says where the others
+ * go. People are ticks: they have a place across, and all the same height.
  */
 import type { Datum, Figure, Spec } from "../kernel/figure.js";
 import { type Point, thousandth } from "./svg-paths.js";
 
 export interface Cloud {
   readonly points: readonly Datum[];
-  /** The outermost points, in the order of the data, each followed by its break. */
+  /** The outermost points, in the order of the data. */
   readonly outermost: readonly Datum[];
   /** Places of the outermost among the points. */
   readonly places: readonly number[];
@@ -28,20 +29,15 @@ function cloudNames(spec: Spec): string[] {
   return layers.flatMap((layer) => {
     if (layer.layer !== undefined) return cloudNames(layer);
     const name = (layer.data as { readonly name?: string } | undefined)?.name ?? "";
-    return /^breaths\d*$/.test(name) ? [name] : [];
+    return /^(?:breaths\d*|people)$/.test(name) ? [name] : [];
   });
 }
 
 function cloudOf(points: readonly Datum[]): Cloud | undefined {
   if (points.length === 0) return undefined;
-  const [left, right] = extremes(points, "x");
-  const [lowest, highest] = extremes(points, "y");
-  const places = [...new Set([left, right, lowest, highest])].sort((a, b) => a - b);
-  const outermost = places.flatMap((place): Datum[] => [
-    { ...points[place], order: 2 * place },
-    { x: null, y: null, order: 2 * place + 1 },
-  ]);
-  return { points, outermost, places };
+  const axes = (["x", "y"] as const).filter((axis) => axis in (points[0] as Datum));
+  const places = [...new Set(axes.flatMap((axis) => extremes(points, axis)))].sort((a, b) => a - b);
+  return { points, outermost: places.map((place) => points[place] as Datum), places };
 }
 
 /** Places of the least and the greatest. */
@@ -61,7 +57,7 @@ const along = (point: Datum | undefined, axis: Axis): number => point?.[axis] as
 export function placed(cloud: Cloud, drawn: readonly Point[]): readonly Point[] {
   if (drawn.length !== cloud.places.length) throw new Error("a cloud was not drawn as expected");
   const across = scaleOf(cloud, drawn, "x");
-  const down = scaleOf(cloud, drawn, "y");
+  const down = "y" in (cloud.points[0] as Datum) ? scaleOf(cloud, drawn, "y") : () => drawn[0]?.y ?? 0;
   return cloud.points.map((point) => ({ x: across(along(point, "x")), y: down(along(point, "y")) }));
 }
 

@@ -14,9 +14,13 @@ export interface KeptView {
   readonly held: Map<string, readonly Row[]>;
 }
 
-/** Gives a data set its rows, which all have the same fields; the rows as the view holds them. */
-export function refill(vega: Vega, { view, held }: KeptView, name: string, rows: readonly Datum[]): readonly Row[] {
+/**
+ * Gives a data set its rows, which all have the same fields; the rows as the view holds them. One that lacks a number is
+ * not drawn: Vega would draw it at nought.
+ */
+export function refill(vega: Vega, { view, held }: KeptView, name: string, given: readonly Datum[]): readonly Row[] {
   const old = held.get(name) ?? [];
+  const rows = given.every(isWhole) ? given : given.filter(isWhole);
   if (old.length === 0 && rows.length === 0) return old;
   const now = rows.map((row, i): Row => Object.assign(old[i] ?? {}, row));
   const change = vega.changeset();
@@ -25,6 +29,11 @@ export function refill(vega: Vega, { view, held }: KeptView, name: string, rows:
   view.change(name, change);
   held.set(name, now);
   return now;
+}
+
+function isWhole(row: Datum): boolean {
+  for (const value of Object.values(row)) if (value === null || Number.isNaN(value)) return false;
+  return true;
 }
 
 /** Says that every row was written over, and which fields. */

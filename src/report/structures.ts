@@ -4,6 +4,7 @@
  * not wait for that; any other is compiled when it is first drawn, to the same dataflow.
  */
 import type { Spec } from "../kernel/figure.js";
+import { lean } from "./lean-dataflow.js";
 
 /** What Vega runs, as its parser gives it. */
 export type Dataflow = Readonly<Record<string, unknown>>;
@@ -34,7 +35,32 @@ export async function compile(spec: Spec, config: Config): Promise<Dataflow> {
     // Vega's own logger writes to the console; a chart's faults are found by the tests over all charts instead.
     logger: vega.logger(vega.None),
   });
-  return JSON.parse(JSON.stringify(vega.parse(themed(full, config) as never))) as Dataflow;
+  return lean(
+    JSON.parse(JSON.stringify(vega.parse(themed(withGrids(full as unknown as VegaSpec), config) as never))) as Dataflow,
+  );
+}
+
+type Axis = Readonly<Record<string, unknown>>;
+interface VegaSpec {
+  readonly axes?: readonly Axis[];
+}
+
+/**
+ * Vega-Lite draws the grid of an axis as a second axis, whose ticks are worked out again: here it goes with its own axis,
+ * which then stands before the others, so that the grid stays below their lines.
+ */
+function withGrids(spec: VegaSpec): VegaSpec {
+  const { axes = [] } = spec;
+  const isGrid = ({ grid, labels }: Axis): boolean => grid === true && labels === false;
+  const gridOf = (axis: Axis): Axis | undefined =>
+    axes.find((one) => isGrid(one) && one.scale === axis.scale && one.tickCount === axis.tickCount);
+  const own = axes.filter((axis) => !isGrid(axis));
+  const crossed = own.flatMap((axis) => {
+    const { gridScale, gridColor, gridWidth } = gridOf(axis) ?? {};
+    return gridScale === undefined ? [] : [{ ...axis, grid: true, gridScale, gridColor, gridWidth }];
+  });
+  if (crossed.length !== axes.length - own.length) throw new Error("an axis has a grid that is not its own");
+  return { ...spec, axes: [...crossed, ...own.filter((axis) => gridOf(axis) === undefined)] };
 }
 
 /**

@@ -1,5 +1,5 @@
 /**
- * A drawn scene as SVG text, small: no class, no font, no group that holds nothing, points as strokes. It writes the marks
+ * A drawn scene as SVG text, small: no class, no font, no group for nothing, points as strokes. It writes the marks
  * our structures draw and throws for any other.
  */
 import type { Figure } from "../kernel/figure.js";
@@ -26,6 +26,7 @@ export interface Item extends Point {
   readonly fill?: string | null;
   readonly stroke?: string | null;
   readonly strokeWidth?: number;
+  readonly opacity?: number;
   readonly datum?: { readonly index?: number };
   readonly items?: readonly Mark[];
 }
@@ -60,8 +61,7 @@ type Waiting = Map<unknown, Cloud>;
 function group(mark: Mark, clouds: Waiting): string {
   const written = MARKS[mark.marktype];
   if (written === undefined) throw new Error(`no way to write the mark ${mark.marktype}`);
-  const inner = mark.items.length === 0 ? "" : written(inAxisOrder(mark), clouds);
-  return inner === "" ? "" : `<g>${inner}</g>`;
+  return mark.items.length === 0 ? "" : written(inAxisOrder(mark), clouds);
 }
 
 /** A kept view leaves the ticks it had before in front of new ones; here they go back to the order of the axis. */
@@ -70,20 +70,24 @@ const inAxisOrder = ({ role = "", items }: Mark): readonly Item[] =>
     ? [...items].sort((a, b) => (a.datum?.index ?? 0) - (b.datum?.index ?? 0))
     : items;
 
-const each = (write: (item: Item) => string) => (items: readonly Item[]) => items.map(write).join("");
-
 const MARKS: Readonly<Record<string, (items: readonly Item[], clouds: Waiting) => string>> = {
   group: (items, clouds) =>
     items
       .map((item) => {
         const inner = (item.items ?? []).map((mark) => group(mark, clouds)).join("");
         const place = translate(item.x, item.y);
-        return inner === "" ? "" : `<g${place === ORIGIN ? "" : place}><g>${inner}</g></g>`;
+        return inner === "" || place === ORIGIN ? inner : `<g${place}>${inner}</g>`;
       })
       .join(""),
-  rule: each(
-    (item) => `<line${translate(item.x, item.y)} x2="${tenth(across(item))}" y2="${tenth(down(item))}"${look(item)}/>`,
-  ),
+  rule: (items, clouds) => {
+    const cloud = taken(clouds, items);
+    if (cloud === undefined) return alike(items.map(rule));
+    const first = items[0] as Item;
+    const tall = tenth((first.y2 ?? 0) - (first.y ?? 0));
+    return `<path d="${placed(cloud, items)
+      .map((point) => `M${at(point)}v${tall}`)
+      .join("")}"${look(first)}/>`;
+  },
   rect: (items) => {
     const seen = look(items[0] as Item);
     const paths = items.map(({ x = 0, y = 0, width = 0, height = 0 }) => rectangle(x, y, width, height));
@@ -91,13 +95,12 @@ const MARKS: Readonly<Record<string, (items: readonly Item[], clouds: Waiting) =
     const drawn = seen.includes("-opacity=") ? paths : [paths.join("")];
     return drawn.map((path) => `<path d="${path}"${seen}/>`).join("");
   },
-  text: each(text),
+  text: (items) => alike(items.flatMap(text)),
   symbol: symbols,
   line: (items, clouds) => {
     const [first] = items;
-    const cloud = clouds.get(first?.datum);
-    clouds.delete(first?.datum);
-    const path = cloud ? dots(placed(cloud, items.filter(isDefined))) : line(items);
+    const cloud = taken(clouds, items);
+    const path = cloud ? dots(placed(cloud, items)) : line(items);
     return first === undefined || path === "" ? "" : `<path d="${path}"${look(first)}/>`;
   },
   area: (items) => {
@@ -106,9 +109,32 @@ const MARKS: Readonly<Record<string, (items: readonly Item[], clouds: Waiting) =
   },
 };
 
+/** The cloud that a mark is drawn for, which then waits no more. */
+function taken(clouds: Waiting, [first]: readonly Item[]): Cloud | undefined {
+  const cloud = clouds.get(first?.datum);
+  clouds.delete(first?.datum);
+  return cloud;
+}
+
+/** An element in three pieces: what it is, how it looks, what it holds. */
+type Written = readonly [open: string, look: string, close: string];
+
+/** Elements one after another; how they look is said once where they look alike. */
+function alike(elements: readonly Written[]): string {
+  const [, own = ""] = elements[0] ?? [];
+  if (elements.length > 1 && elements.every(([, look]) => look === own))
+    return `<g${own}>${elements.map(([open, , close]) => open + close).join("")}</g>`;
+  return elements.map((pieces) => pieces.join("")).join("");
+}
+
+function rule(item: Item): Written {
+  const { x = 0, y = 0, x2 = x, y2 = y } = item;
+  const [across, down] = [tenth(x2 - x), tenth(y2 - y)];
+  const ends = `${across === "0" ? "" : ` x2="${across}"`}${down === "0" ? "" : ` y2="${down}"`}`;
+  return [`<line${translate(x, y)}${ends}`, look(item), "/>"];
+}
+
 const isDefined = (item: Item): boolean => item.defined !== false;
-const across = ({ x = 0, x2 = x }: Item): number => x2 - x;
-const down = ({ y = 0, y2 = y }: Item): number => y2 - y;
 const translate = (x = 0, y = 0): string => ` transform="translate(${tenth(x)},${tenth(y)})"`;
 const ORIGIN = translate();
 
@@ -128,16 +154,22 @@ const ANCHORS: Readonly<Record<string, string>> = { center: "middle", right: "en
 /** How far below the place of a text its foot stands, in parts of its size. */
 const FEET: Readonly<Record<string, number>> = { top: 0.79, middle: 0.3, bottom: -0.21 };
 
-function text(item: Item): string {
-  const { align = "", baseline = "", fontSize = 11, fontWeight = "normal", x = 0, y = 0, dx = 0, dy = 0 } = item;
+/** Names on an axis that would overlap others are there unseen. */
+function text(item: Item): Written[] {
   const words = escaped(String(item.text ?? "").trim());
-  if (words === "") return "";
-  if (item.angle) throw new Error("no way to write a text that is turned");
+  return words === "" || item.opacity === 0 ? [] : [[`<text${placeOf(item)}`, textLook(item), `>${words}</text>`]];
+}
+
+function placeOf({ x = 0, y = 0, dx = 0, dy = 0, baseline = "", fontSize = 11, angle }: Item): string {
+  if (angle) throw new Error("no way to write a text that is turned");
+  return translate(x + dx, y + (dy + Math.round((FEET[baseline] ?? 0) * fontSize)));
+}
+
+function textLook(item: Item): string {
+  const { align = "", fontSize = 11, fontWeight = "normal" } = item;
   const anchor = ANCHORS[align] ? ` text-anchor="${ANCHORS[align]}"` : "";
-  const place = translate(x + dx, y + (dy + Math.round((FEET[baseline] ?? 0) * fontSize)));
   const weight = fontWeight === "normal" ? "" : ` font-weight="${fontWeight}"`;
-  const open = `<text${anchor}${place} font-size="${fontSize}px"${weight}${look(item)}`;
-  return `${open}>${words}</text>`;
+  return `${anchor} font-size="${fontSize}px"${weight}${look(item)}`;
 }
 
 const LOOK = [
@@ -159,7 +191,7 @@ function look(item: Item): string {
     if (value !== undefined && value !== null && value !== "transparent")
       attributes += ` ${name}="${escaped(String(value))}"`;
   }
-  const { opacity = 1 } = item as { opacity?: number };
+  const { opacity = 1 } = item;
   return opacity === 1 ? attributes : `${attributes} opacity="${opacity}"`;
 }
 
@@ -171,9 +203,8 @@ function symbols(items: readonly Item[]): string {
   const { size = 64, shape = "circle" } = items[0] as Item;
   if (shape === "square") {
     const half = thousandth(Math.sqrt(size) / 2);
-    return each(
-      (item) => `<path${translate(item.x, item.y)} d="${rectangle(-half, -half, 2 * half, 2 * half)}"${look(item)}/>`,
-    )(items);
+    const path = rectangle(-half, -half, 2 * half, 2 * half);
+    return items.map((item) => `<path${translate(item.x, item.y)} d="${path}"${look(item)}/>`).join("");
   }
   if (/-opacity=|-dash/.test(look(items[0] as Item))) throw new Error("no way to write a point that is seen through");
   if (shape !== "circle") throw new Error(`no way to write a ${shape}`);

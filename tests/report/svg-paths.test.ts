@@ -61,7 +61,7 @@ describe("a scene as text", () => {
     const nothing: Mark = { marktype: "group", items: [{ items: [{ marktype: "rule", items: [] }] }] };
     expect(written(nothing)).toBe("");
     const bar: Mark = { marktype: "rect", items: [{ width: 3, height: 4, fill: "#111111", stroke: "transparent" }] };
-    expect(written(bar)).toBe('<g><path d="M0,0h3v4h-3Z" fill="#111111"/></g>');
+    expect(written(bar)).toBe('<path d="M0,0h3v4h-3Z" fill="#111111"/>');
   });
   it("draws bars alike as one path, those seen through apart, and no text that says nothing", () => {
     const [one, two] = [
@@ -69,7 +69,7 @@ describe("a scene as text", () => {
       { x: 5, width: 3, height: 4, fill: "#111111" },
     ];
     expect(written({ marktype: "rect", items: [one, two] })).toBe(
-      '<g><path d="M0,0h3v4h-3ZM5,0h3v4h-3Z" fill="#111111"/></g>',
+      '<path d="M0,0h3v4h-3ZM5,0h3v4h-3Z" fill="#111111"/>',
     );
     const through = [one, two].map((item) => ({ ...item, fillOpacity: 0.5 }));
     expect(written({ marktype: "rect", items: through }).match(/<path/g)).toHaveLength(2);
@@ -78,7 +78,22 @@ describe("a scene as text", () => {
   it("escapes words", () => {
     const words: Mark = { marktype: "text", items: [{ x: 1, y: 2, text: '<b> & "c"', fontSize: 10, baseline: "top" }] };
     expect(written(words)).toBe(
-      '<g><text transform="translate(1,10)" font-size="10px">&lt;b&gt; &amp; &quot;c&quot;</text></g>',
+      '<text transform="translate(1,10)" font-size="10px">&lt;b&gt; &amp; &quot;c&quot;</text>',
+    );
+  });
+  it("says once how rules and texts look that look alike, and writes no text that is unseen", () => {
+    const [one, two] = [
+      { x: 1, y: 2, y2: 5, stroke: "#111111" },
+      { x: 3, y: 2, x2: 4, stroke: "#111111" },
+    ];
+    const lines = ['<line transform="translate(1,2)" y2="3"', '<line transform="translate(3,2)" x2="1"'];
+    expect(written({ marktype: "rule", items: [one, two] })).toBe(`<g stroke="#111111">${lines.join("/>")}/></g>`);
+    expect(written({ marktype: "rule", items: [one, { ...two, stroke: "#222222" }] })).toBe(
+      `${lines[0]} stroke="#111111"/>${lines[1]} stroke="#222222"/>`,
+    );
+    const names = ["a", "b", "c"].map((text, x) => ({ x, text, fontSize: 9, opacity: text === "b" ? 0 : 1 }));
+    expect(written({ marktype: "text", items: names })).toBe(
+      '<g font-size="9px"><text transform="translate(0,0)">a</text><text transform="translate(2,0)">c</text></g>',
     );
   });
   it("refuses what it cannot write", () => {

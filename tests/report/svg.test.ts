@@ -52,6 +52,14 @@ describe("drawings", () => {
       expect(parts[0] === parts[1], figure.name).toBe(false);
     }
   });
+  it("draw no row that lacks a number", async () => {
+    const heart = figures.find((one) => one.name === "heart") as Figure;
+    const lacking = {
+      ...heart,
+      data: { ...heart.data, bins0: [...(heart.data.bins0 ?? []), { x: 1, y: null }, { x: Number.NaN, y: 1 }] },
+    };
+    expect([...(await draw([lacking])).values()]).toEqual([...(await draw([heart])).values()]);
+  });
   it("draw as many points as they were given, those less than a pixel apart as one", async () => {
     const svgs = await draw(figures);
     const data = figures.find((one) => one.name === "ventilation")?.data ?? {};
@@ -77,26 +85,28 @@ describe("drawings", () => {
 function clipped(name: string, svg: string): string[] {
   const [, , width = 0, height = 0] = (/viewBox="([^"]*)"/.exec(svg)?.[1] ?? "").split(" ").map(Number);
   const faults: string[] = [];
-  const places: [number, number][] = [[0, 0]];
+  const groups = [{ px: 0, py: 0, look: "" }];
   for (const [, closing, tag, attributes = "", empty, text = ""] of svg.matchAll(/<(\/?)(\w+)([^>]*?)(\/?)>([^<]*)/g)) {
     if (closing === "/") {
-      places.pop();
+      groups.pop();
       continue;
     }
     const [dx = 0, dy = 0] = (/translate\(([^)]*)\)/.exec(attributes)?.[1] ?? "0,0").split(",").map(Number);
-    const [px, py] = places[places.length - 1] as [number, number];
+    const { px, py, look: inherited } = groups[groups.length - 1] as (typeof groups)[number];
     const [x, y] = [px + dx, py + dy];
+    // Its own attributes first: those of the groups around it come after.
+    const look = `${attributes} ${inherited}`;
     if (tag === "text" && text !== "") {
-      const size = Number(/font-size="([\d.]+)px"/.exec(attributes)?.[1]);
+      const size = Number(/font-size="([\d.]+)px"/.exec(look)?.[1]);
       const face = assets.theme.widths["sans-regular"] ?? {};
       const decoded = text.replace(/&amp;/g, "&").replace(/&lt;/g, "<");
       const long = ([...decoded].reduce((sum, c) => sum + (face[c] ?? 500), 0) * size) / 1000;
-      const anchor = /text-anchor="(\w+)"/.exec(attributes)?.[1] ?? "start";
+      const anchor = /text-anchor="(\w+)"/.exec(look)?.[1] ?? "start";
       const left = anchor === "end" ? x - long : anchor === "middle" ? x - long / 2 : x;
       if (left < -1 || left + long > width + 1 || y < size - 3 || y > height + 1)
         faults.push(`${name}: "${decoded}" from ${left.toFixed(0)} to ${(left + long).toFixed(0)} of ${width}, y ${y}`);
     }
-    if (empty !== "/") places.push([x, y]);
+    if (empty !== "/") groups.push({ px: x, py: y, look });
   }
   return faults;
 }
