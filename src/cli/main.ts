@@ -87,6 +87,12 @@ function parse(args: readonly string[], verb: Verb) {
   }
 }
 
+// Who reads no further (waymark guide lungs | head) has seen enough: that is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code !== "EPIPE") throw error;
+  process.exit();
+});
+
 main(process.argv.slice(2)).then(
   (code) => {
     process.exitCode = code;

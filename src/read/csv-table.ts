@@ -1,8 +1,9 @@
 /** Finds the table in a CSV: which delimiter, which line of headers, which rows hold data. */
 import { nearest } from "../kernel/near.js";
-import { type Cells, isBlank, rowCount, widthOf } from "./cells.js";
+import { type Cells, isBlank, rowCount, rowOf, widthOf } from "./cells.js";
 import { splitCsv, splitLines } from "./csv.js";
 import type { FaultList } from "./csv-faults.js";
+import { readNumber } from "./number.js";
 import type { Columns, SeriesMapping } from "./series-mapping.js";
 import { words } from "./words.js";
 
@@ -46,11 +47,32 @@ export function dataRows(cells: Cells, first: number, width: number, delimiter: 
   return kept;
 }
 
+/** How far down a file headers are looked for. */
+const TITLE_ROWS = 60;
+
+/** The line among the first ones that holds at least half of the wanted headers. */
+function lineWith(cells: Cells, wanted: readonly string[]): number | undefined {
+  for (let r = 0; r < Math.min(TITLE_ROWS, rowCount(cells)); r++) {
+    const texts = rowOf(cells, r).map((cell) => cell.trim());
+    if (2 * wanted.filter((header) => texts.includes(header.trim())).length >= wanted.length) return cells.lines[r];
+  }
+  return undefined;
+}
+
+/** Whether a row right below the headers is one of units: text, none of it a number. */
+export function isUnitRow(cells: Cells, row: number, decimal: "." | ","): boolean {
+  const texts = rowOf(cells, row).filter((cell) => cell.trim() !== "");
+  return (
+    texts.length > 1 && texts.every((cell) => Number.isNaN(readNumber(cell.trim(), decimal)) && !/\d:\d/.test(cell))
+  );
+}
+
 /** Position of each mapped header, -1 where it is missing or stands twice. When none is there, that is one fault. */
 export function headerPositions(
   columns: Columns,
   headers: readonly string[],
   line: number,
+  cells: Cells,
   faults: FaultList,
 ): ReadonlyMap<string, number> {
   const wanted = columns.flatMap(([channel, column]) =>
@@ -58,7 +80,14 @@ export function headerPositions(
   );
   const found = new Map(wanted.map(([, header]) => [header, headers.indexOf(header.trim())]));
   if (found.size > 1 && [...found.values()].every((at) => at < 0)) {
-    faults.add("error", "csv-header-missing", words.csvNoHeader([...found.keys()], headers), { line });
+    faults.add(
+      "error",
+      "csv-header-missing",
+      words.csvNoHeader([...found.keys()], headers, lineWith(cells, [...found.keys()])),
+      {
+        line,
+      },
+    );
     return found;
   }
   for (const [channel, header] of wanted) {

@@ -8,7 +8,7 @@ import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Channel, GasCondition, Series } from "../kernel/series.js";
 import { cutCsv, rowCount, rowOf } from "./cells.js";
 import { faultList } from "./csv-faults.js";
-import { dataRows, delimiterOf, headerPositions } from "./csv-table.js";
+import { dataRows, delimiterOf, headerPositions, isUnitRow } from "./csv-table.js";
 import { decodeLeniently } from "./decode.js";
 import { fillColumn } from "./series-column.js";
 import type { MappedColumn, SeriesMapping } from "./series-mapping.js";
@@ -55,10 +55,15 @@ export function readSeries(
   const headers = headerAt < 0 ? [] : rowOf(cells, headerAt).map((h) => h.trim());
   if (headers.length > CSV_LIMITS.columns)
     return refuse("csv-limit", words.csvTooMany("columns", headers.length, CSV_LIMITS.columns), headerRow);
-  const positions = headerAt < 0 ? new Map<string, number>() : headerPositions(columns, headers, headerRow, faults);
+  const positions =
+    headerAt < 0 ? new Map<string, number>() : headerPositions(columns, headers, headerRow, cells, faults);
   if (headerAt >= 0 && columns.length > 0 && [...positions.values()].every((at) => at < 0))
     return { diagnostics: faults.all() };
-  const first = headerAt + 1 + (mapping.skip_rows ?? 0);
+  let first = headerAt + 1 + (mapping.skip_rows ?? 0);
+  if (headerAt >= 0 && mapping.skip_rows === undefined && first < rowCount(cells) && isUnitRow(cells, first, decimal)) {
+    faults.add("error", "csv-cell", words.csvUnitRow(rowOf(cells, first)), { line: cells.lines[first] ?? 0 });
+    first++;
+  }
   const kept = dataRows(cells, headerAt < 0 ? rowCount(cells) : first, headers.length, delimiter, faults);
   if (kept.length === 0 && faults.count() === 0) return refuse("csv-empty", words.csvEmpty(headerRow));
 

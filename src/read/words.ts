@@ -129,11 +129,14 @@ export const words = {
       ? `did you mean ${quote(near)}? Change the column in lab.yaml to that`
       : "correct the column in lab.yaml, or header_row if the headers stand on another line",
   }),
-  csvNoHeader: (wanted: readonly string[], headers: readonly string[]): Words => ({
+  /** `line`: where the headers were seen instead. */
+  csvNoHeader: (wanted: readonly string[], headers: readonly string[], line?: number): Words => ({
     found: `none of the columns ${wanted.slice(0, 6).map(quote).join(", ")}; the line has ${headers.slice(0, 6).map(quote).join(", ")}${headers.length > 6 ? `, and ${headers.length - 6} more` : ""}`,
     expected: "the headers that columns: of this instrument in lab.yaml names",
     why: "without them nothing of the file can be read",
-    fix: "correct header_row or delimiter of this instrument in lab.yaml, or name the instrument that wrote the file",
+    fix: line
+      ? `they stand on line ${line}: write header_row: ${line} for this instrument in lab.yaml`
+      : "correct header_row or delimiter of this instrument in lab.yaml, or name the instrument that wrote the file",
   }),
   csvHeaderTwice: (header: string): Words => ({
     found: `two columns ${quote(header)}`,
@@ -148,6 +151,12 @@ export const words = {
     fix: commas
       ? "decimal commas cannot stand unquoted in a file separated by commas: export with semicolons or tabs"
       : "complete the row, or delete it if the recording was cut off there",
+  }),
+  csvUnitRow: (cells: readonly string[]): Words => ({
+    found: `a row without any number: ${cells.slice(0, 4).map(quote).join(", ")}`,
+    expected: "data right below the headers",
+    why: "a row of units read as data would be a damaged sample",
+    fix: "write skip_rows: 1 for this instrument in lab.yaml",
   }),
   csvCell: (cell: string, unit: string, more: number, comma: boolean, point: boolean): Words => ({
     found: `${quote(cell)}${also(more, "cell")}`,

@@ -31,13 +31,13 @@ export function decimalAge(birth: string, visit: string): number {
   return years + (at - last) / (birthdayIn(b[0] + years + 1) - last);
 }
 
-/** The ISO form of a date written in another common order, if only one day is possible. */
-export function suggestDate(text: string): string | undefined {
+/** The ISO forms of a date written in another common order: one, or two where day and month cannot be told apart. */
+export function suggestDates(text: string): readonly string[] {
   const named = /^(\d{1,4})[-./ ](\d{1,2})[-./ ](\d{1,4})$/.exec(text.trim());
-  if (!named) return undefined;
+  if (!named) return [];
   const [a, b, c] = [Number(named[1]), Number(named[2]), Number(named[3])];
   const iso = (y: number, m: number, d: number) =>
     `${String(y).padStart(4, "0")}-${String(m).padStart(2, "0")}-${String(d).padStart(2, "0")}`;
   const candidates = (a > 31 ? [iso(a, b, c)] : c > 31 ? [iso(c, b, a), iso(c, a, b)] : []).filter((d) => readDate(d));
-  return new Set(candidates).size === 1 && candidates[0] !== text ? candidates[0] : undefined;
+  return [...new Set(candidates)].filter((day) => day !== text);
 }

@@ -2,6 +2,7 @@
 import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Document, Path } from "../kernel/document.js";
 import { roundTo } from "../kernel/rounding.js";
+import { KG_PER_POUND } from "../kernel/unit.js";
 import { decimalAge, readDate } from "./calendar.js";
 import type { Code } from "./codes.js";
 import { isConfirmed } from "./confirmed.js";
@@ -17,6 +18,9 @@ const number = (root: unknown, ...path: string[]): number | undefined => {
   for (const key of path) value = (value as Record<string, unknown> | null | undefined)?.[key];
   return typeof value === "number" ? value : undefined;
 };
+/** A number, or the first of a list of readings. */
+const firstNumber = (root: unknown, ...path: string[]): number | undefined =>
+  number(root, ...path) ?? number(root, ...path, "0");
 const date = (document: Document | undefined, ...path: string[]): string | undefined => {
   const found = text(document, ...path);
   return found !== undefined && readDate(found) ? found : undefined;
@@ -87,6 +91,22 @@ export function pressureFaults(lab: Document, session: Document): Diagnostic[] {
   const reduced = altitude > 250 && Math.abs(pressure - 760) <= 25;
   const why = words.pressureAltitude(String(pressure), String(altitude), String(roundTo(expected, 0)), reduced);
   return [fault(session, "warning", "pressure-altitude", ["room", "pressure_mmhg"], why)];
+}
+
+/** Body mass over squared stature beyond which one of the two, or its unit, is a slip more often than it is true, kg/m². */
+const BODY_USUAL = [12, 45] as const;
+
+/** A mass that stands by itself and not beside its stature: pounds lie in the range of kilograms. */
+export function bodyFaults(session: Document): Diagnostic[] {
+  const [mass, stature] = (["mass_kg", "stature_cm"] as const).map((key) => firstNumber(session.value, "size", key));
+  if (mass === undefined || stature === undefined || stature < 100 || isConfirmed(session.value, ["size", "mass_kg"]))
+    return [];
+  const index = (kilograms: number) => kilograms / (stature / 100) ** 2;
+  if (index(mass) >= BODY_USUAL[0] && index(mass) <= BODY_USUAL[1]) return [];
+  const pounds = index(mass * KG_PER_POUND);
+  const corrected = pounds >= 17 && pounds <= 40 ? String(roundTo(mass * KG_PER_POUND, 1)) : undefined;
+  const why = words.bodyOdd(String(mass), String(stature), String(roundTo(index(mass), 1)), BODY_USUAL, corrected);
+  return [fault(session, "warning", corrected ? "unit-slip" : "unusual-value", ["size", "mass_kg"], why)];
 }
 
 /** Birth, consent and visit in their order. */

@@ -7,7 +7,7 @@ import type { Code } from "./codes.js";
 import { isConfirmed } from "./confirmed.js";
 import { keyFaults } from "./keys.js";
 import { usualPhrase } from "./schema-words.js";
-import { correctedText, fittingSlips } from "./slips.js";
+import { fittingSlips, readings } from "./slips.js";
 import { keyName, valueFault } from "./value-fault.js";
 import { type Words, words } from "./words.js";
 
@@ -49,20 +49,21 @@ export function documentFaults(document: Document, checked: Checked, checker: Ch
     const [first] = rest;
     if (first === undefined) continue;
     faulty.add(first.instancePath);
-    const fault = valueFault(document, rest, first);
     const path = pathOf(first.instancePath);
+    if (typeof first.data === "number" && isCut(document, path)) continue; // told with the key that its comma made
+    const fault = valueFault(document, rest, first);
     const at = fault.item === undefined ? path : [...path, fault.item];
     report("error", fault.code, at, fault.words, fault.part, fault.repair);
   }
   for (const { path, value, schema } of uniqueBy(checked.unusual, (u) => u.path.join("/"))) {
     const pointer = `/${path.map((p) => p.replaceAll("~", "~0").replaceAll("/", "~1")).join("/")}`;
-    if (faulty.has(pointer) || isConfirmed(document.value, path)) continue;
+    if (faulty.has(pointer) || isConfirmed(document.value, path) || isCut(document, path)) continue;
     const key = keyName(path);
     const expected = usualPhrase(schema);
-    const [slip] = fittingSlips(value, schema);
-    if (slip) {
-      const corrected = correctedText(value, slip.factor, document.written(path));
-      report("warning", "unit-slip", path, words.slip(String(value), expected, slip.looks, corrected, false, key));
+    const slips = fittingSlips(value, schema);
+    if (slips.length > 0) {
+      const fits = readings(slips, value, document.written(path));
+      report("warning", "unit-slip", path, words.slip(String(value), expected, fits, false, key));
     } else report("warning", "unusual-value", path, words.unusual(String(value), expected, key, schema.description));
   }
   if (more > 0)
@@ -73,6 +74,16 @@ export function documentFaults(document: Document, checked: Checked, checker: Ch
       ...words.tooMany(more),
     });
   return found;
+}
+
+/** Whether a number lost its decimals to a comma between braces: {systolic_mmhg: 12,8}. */
+function isCut(document: Document, path: readonly string[]): boolean {
+  const span = document.span(path);
+  return (
+    span !== undefined &&
+    !/^\d+$/.test(path.at(-1) ?? "") &&
+    /^,\d+\s*[,}]/.test(document.text.slice(span.end, span.end + 24))
+  );
 }
 
 export const isKeyError = (keyword: string) =>

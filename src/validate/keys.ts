@@ -45,7 +45,7 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
   for (const key of all.slice(0, MOST_EXPLAINED)) {
     const at = [...path, key];
     const rival = rivalUnit(key, absent);
-    const near = rival?.key ?? nearest(key, [...missing]) ?? nearest(key, absent);
+    const near = rival?.key ?? nearest(key, [...missing]) ?? nearest(key, absent) ?? onlyWithUnit(key, absent);
     // A key can be meant by one misspelling only.
     absent = absent.filter((candidate) => candidate !== near);
     if (rival) {
@@ -62,6 +62,9 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
         words.keyInOtherUnit(key, rival.key, corrected, typeof value === "number"),
         "key",
       );
+    } else if (near !== undefined && near === onlyWithUnit(key, [near])) {
+      missing.delete(near);
+      report("error", "misspelt-key", at, words.keyWithoutUnit(key, near, describe(near)), "key");
     } else if (near !== undefined) {
       missing.delete(near);
       report("error", "misspelt-key", at, words.misspelt(key, near, describe(near)), "key", near);
@@ -69,7 +72,10 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
       const whole = path.length === 0 ? checker.schema(`${schema.title?.toLowerCase()}.schema.json`) : undefined;
       const block = whole && blockWith(key, checker, whole.properties ?? {});
       if (block) report("error", "misplaced-key", at, words.misplaced(key, block), "key");
-      else report("error", "unknown-key", at, words.unknownKey(key, Object.keys(properties), where), "key");
+      else {
+        const meant = cutNumber(document, at);
+        report("error", "unknown-key", at, words.unknownKey(key, Object.keys(properties), where, meant), "key");
+      }
     }
   }
   // What is meant by hundreds of unknown keys nobody reads: beyond a limit they are only counted.
@@ -80,7 +86,7 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
       "error",
       "missing-key",
       path,
-      words.missingKey(key, where, describe(key)),
+      words.missingKey(key, where, describe(key), properties[key]?.enum, /^\d+$/.test(path.at(-1) ?? "")),
       path.length > 0 ? "key" : "value",
     );
   for (const e of errors)
@@ -95,6 +101,23 @@ export function keyFaults(document: Document, errors: readonly ErrorObject[], ch
       );
     }
 }
+
+/** "systolic_mmhg: 12.8" where `{systolic_mmhg: 12,8}` was written and the 8 became a key. */
+function cutNumber(document: Document, at: readonly string[]): string | undefined {
+  const key = at.at(-1) ?? "";
+  const span = document.span(at, "key");
+  if (span === undefined || !/^\d+$/.test(key)) return undefined;
+  const before = /(\w+):\s*([+-]?\d+),$/.exec(document.text.slice(Math.max(0, span.start - 80), span.start));
+  return before ? `${before[1]}: ${before[2]}.${key}` : undefined;
+}
+
+/** The one known key that begins with this one and goes on with a unit: hip_cm for hip, pulse_per_min for pulse. */
+function onlyWithUnit(key: string, known: readonly string[]): string | undefined {
+  const [first, ...more] = known.filter((candidate) => candidate.startsWith(`${key}_`));
+  return first !== undefined && more.length === 0 && UNIT_END.test(first.slice(key.length)) ? first : undefined;
+}
+const UNIT_END =
+  /^_(?:cm|m|mm|kg|g|mmhg|kpa|s|min|h|pct|percent|fraction|l|ml|l_min|ml_min|l_s|km_h|w|c|bpm|per_min|mmol_l)$/;
 
 /** The block of a session that knows a key which stands at the top by mistake. */
 function blockWith(key: string, checker: Checker, top: Readonly<Record<string, SchemaNode>>): string | undefined {

@@ -46,11 +46,28 @@ export function laboratoryFaults(document: Document): Diagnostic[] {
   ];
 }
 
+/** The id that a slip of the pen made, else those that begin with its longest known beginning (grip_max: grip_strength …). */
+function nearMeasures(id: string, known: readonly string[]): readonly string[] {
+  const near = nearest(id, known);
+  if (near !== undefined) return [near];
+  // What the trade calls VO2max is recorded as a peak, which a rule may then call a maximum.
+  const plain = (text: string) =>
+    text
+      .toLowerCase()
+      .replace(/[\s._-]+/g, "")
+      .replace(/^vo2max(?!estimate)/, "vo2peak");
+  for (let length = plain(id).length; length >= 3; length--) {
+    const alike = known.filter((candidate) => plain(candidate).startsWith(plain(id).slice(0, length)));
+    if (alike.length > 0) return alike.sort((a, b) => a.length - b.length).slice(0, 4);
+  }
+  return [];
+}
+
 function unknownMeasures(document: Document, named: readonly Named[]): Diagnostic[] {
   const known = Object.keys(catalogue);
   return named.flatMap(([id, path]): Diagnostic[] => {
     if (typeof id !== "string" || measureInfo(id) !== undefined) return [];
-    const why = words.unknownMeasure(id, nearest(id, known));
+    const why = words.unknownMeasure(id, nearMeasures(id, known));
     return [{ code: "unknown-measure" satisfies Code, severity: "error", at: document.place(path), ...why }];
   });
 }

@@ -38,6 +38,10 @@ export function fittingSlips(value: number, schema: SchemaNode): readonly Slip[]
   return own.length > 0 ? own : (BY_UNIT[schema.unit ?? ""] ?? []).filter(fits);
 }
 
+/** "like metres: write 168", for each unit that would fit: where several do, a person has to choose. */
+export const readings = (slips: readonly Slip[], value: number, written?: string): string[] =>
+  slips.map(({ looks, factor }) => `like ${looks}: write ${correctedText(value, factor, written)}`);
+
 /** The value in the right unit, with as many digits as the file wrote and at least three. */
 export function correctedText(value: number, factor: number, written?: string): string {
   const digits = Math.max(

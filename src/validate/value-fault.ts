@@ -2,11 +2,12 @@
 import type { ErrorObject } from "ajv";
 import type { Document, Part } from "../kernel/document.js";
 import { nearest } from "../kernel/near.js";
-import { suggestDate } from "./calendar.js";
+import { roundTo } from "../kernel/rounding.js";
+import { suggestDates } from "./calendar.js";
 import { pathOf } from "./checker.js";
 import type { Code } from "./codes.js";
 import { expectation, type SchemaNode } from "./schema-words.js";
-import { correctedText, fittingSlips } from "./slips.js";
+import { correctedText, fittingSlips, readings } from "./slips.js";
 import { show, type Words, words } from "./words.js";
 
 export interface ValueFault {
@@ -96,18 +97,25 @@ function rangeFault(written: string | undefined, value: number, key: string, sch
   const [slip] = slips;
   if (slip === undefined)
     return fault("impossible-value", words.impossible(String(value), expected, schema.description));
-  const corrected = correctedText(value, slip.factor, written);
-  const why = words.slip(String(value), expected, slip.looks, corrected, true, key);
+  const why = words.slip(String(value), expected, readings(slips, value, written), true, key);
   // Two units that would both fit: a person has to choose.
-  return fault("unit-slip", why, slips.length === 1 ? corrected : undefined);
+  return fault("unit-slip", why, slips.length === 1 ? correctedText(value, slip.factor, written) : undefined);
 }
 
 function shapeFault(value: unknown, schema: SchemaNode): ValueFault {
-  if (schema.format !== "date")
-    return fault("wrong-shape", words.wrongShape(value, schema.description ?? expectation(schema)));
+  if (schema.format !== "date") return clockFault(String(value), schema);
   const text = String(value);
   const shape = /^\d{4}-\d{2}-\d{2}$/.test(text) ? "calendar" : "order";
-  return fault("no-such-date", words.noSuchDate(text, shape, suggestDate(text)));
+  return fault("no-such-date", words.noSuchDate(text, shape, suggestDates(text)));
+}
+
+/** "8:30" lacks a nought where a clock time is wanted; of other texts nothing can be said. */
+function clockFault(text: string, schema: SchemaNode): ValueFault {
+  const padded = `0${text}`;
+  const isClock =
+    schema.pattern !== undefined && /^\d:\d\d$/.test(text) && new RegExp(schema.pattern, "u").test(padded);
+  const why = words.wrongShape(text, schema.description ?? expectation(schema), isClock ? padded : undefined);
+  return fault("wrong-shape", why, isClock ? `"${padded}"` : undefined);
 }
 
 function lengthFault(keyword: string, value: unknown, limit: number): ValueFault {
@@ -134,7 +142,16 @@ function typeFault(written: string, value: unknown, schema: SchemaNode): ValueFa
   }
   if (wanted.includes("array") && !Array.isArray(value))
     return wrong(typeof value === "object" ? "put a hyphen before the first key" : `write [${written}]`);
+  if (wanted.includes("object") && !Array.isArray(value) && typeof value !== "object")
+    return wrong(mappingFor(written, schema.required ?? []));
   return wrong();
+}
+
+/** How a mapping is written whose keys were left out: the value itself where only one key is asked for. */
+function mappingFor(written: string, required: readonly string[]): string | undefined {
+  if (required.length === 0 || required.includes("waymark")) return undefined; // a whole file is not written so
+  const isNumber = /^-?\d+(\.\d+)?$/.test(written);
+  return `write {${required.map((key) => `${key}: ${required.length === 1 && isNumber ? written : "…"}`).join(", ")}}`;
 }
 
 function notANumber(
@@ -148,7 +165,21 @@ function notANumber(
     return fault("decimal-comma", words.decimalComma(text, corrected, expected), corrected);
   }
   if (/^[+-]?\d+(\.\d+)?$/.test(text)) return wrong(`take the quotes away: write ${text}`, text);
-  const bare = /^([+-]?\d+(?:\.\d+)?)\s*[^\d\s].*$/.exec(text)?.[1];
+  const clock = clockAs(text, schema.unit);
+  if (clock) return wrong(clock);
+  const bare = /^([+-]?\d+(?:[.,]\d+)?)\s*[^\d\s.,:/][^\d]*[23]?$/.exec(text)?.[1]?.replace(",", ".");
   const unit = schema.unit ? `in ${schema.unit}` : "in the unit of the key";
   return wrong(bare && `write the bare number ${bare}, if it is ${unit}: units stand in key names`);
+}
+
+/** A time with colons as a number in the unit of the key: 14:30 is 14.5 min, 1:02:30 is 3750 s, 7:30 is 7.5 h. */
+function clockAs(text: string, unit: string | undefined): string | undefined {
+  const parts = /^(\d{1,3}):([0-5]\d)(?::([0-5]\d))?$/.exec(text);
+  if (parts === null || (unit !== "s" && unit !== "min" && unit !== "h")) return undefined;
+  const [first, second, third] = [Number(parts[1]), Number(parts[2]), Number(parts[3] ?? 0)];
+  // Two parts are hours and minutes where hours are asked for, else minutes and seconds.
+  const long = parts[3] !== undefined || unit === "h";
+  const seconds = long ? first * 3600 + second * 60 + third : first * 60 + second;
+  const read = parts[3] !== undefined ? "h:mm:ss" : long ? "h:mm" : "min:ss";
+  return `write ${roundTo(seconds / { s: 1, min: 60, h: 3600 }[unit], 3)}, if ${text} is ${read}`;
 }

@@ -14,7 +14,7 @@ import type { Checker, DocumentKind } from "./checker.js";
 import { resolveChoices } from "./choices.js";
 import type { Code } from "./codes.js";
 import { confirmedFaults } from "./confirmed.js";
-import { dateFaults, folderFaults, pressureFaults } from "./cross.js";
+import { bodyFaults, dateFaults, folderFaults, pressureFaults } from "./cross.js";
 import { documentFaults } from "./faults.js";
 import { laboratoryFaults, measureFaults } from "./named.js";
 import { personalFaults } from "./privacy.js";
@@ -79,6 +79,9 @@ export function validateVisit(
     ...(suspected(lab, ["altitude_m"]) || suspected(session, ["room", "pressure_mmhg"])
       ? []
       : pressureFaults(lab, session)),
+    ...(suspected(session, ["size", "stature_cm"]) || suspected(session, ["size", "mass_kg"])
+      ? []
+      : bodyFaults(session)),
   );
   function suspected(document: Document, path: Path): boolean {
     if (diagnostics.length === 0) return false;

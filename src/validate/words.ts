@@ -43,26 +43,35 @@ export const words = {
         ? `convert the value and write it as ${near}`
         : `write ${near}`,
   }),
+  keyWithoutUnit: (key: string, near: string, description?: string): Words => ({
+    found: `the key ${key}`,
+    expected: near,
+    why: `units stand in key names, so that a value cannot be read in another one${description ? `; ${near}: ${lower(firstSentence(description))}` : ""}`,
+    fix: `if the value is in that unit, write ${near}`,
+  }),
   misplaced: (key: string, block: string): Words => ({
     found: `the key ${key}`,
     expected: `${key} inside ${block}`,
     why: "a key in the wrong place would be passed over, and its value lost",
     fix: `move it to ${block}, and indent it there`,
   }),
-  unknownKey: (key: string, known: readonly string[], where: string): Words => ({
+  /** `meant` is "key: 12.8" where a comma between braces cut that number in two. */
+  unknownKey: (key: string, known: readonly string[], where: string, meant?: string): Words => ({
     found: `the key ${key}`,
     expected:
       known.length > 0 ? `one of: ${list(known.slice(0, 30))}${known.length > 30 ? ", ..." : ""}` : "no keys here",
     why: `${where} has no such key, and a value nobody reads is lost`,
-    fix: /^\d+$/.test(key)
-      ? `a comma between braces ends a value: if a decimal comma was meant, write a point, as in 128.${key}`
-      : "delete it, or move it to remarks if it matters",
+    fix:
+      meant !== undefined
+        ? `a comma between braces ends a value: if a decimal comma was meant, write ${meant}`
+        : "delete it, or move it to remarks if it matters",
   }),
-  missingKey: (key: string, where: string, description?: string): Words => ({
+  /** `isItem`: what lacks the key is one entry of a list. */
+  missingKey: (key: string, where: string, description?: string, allowed?: readonly unknown[], isItem?: boolean) => ({
     found: `no ${key} in ${where}`,
     expected: description ? `${key}: ${lower(firstSentence(description))}` : key,
     why: `${where} cannot be used without it`,
-    fix: `add ${key}`,
+    fix: `add ${key}${allowed ? `, one of: ${list(allowed)}` : ""}${isItem ? "; if it was not measured, delete the whole entry" : ""}`,
   }),
   missingCompanion: (key: string, needs: string, description?: string): Words => ({
     found: `${key} without ${needs}`,
@@ -106,17 +115,18 @@ export const words = {
     why: "the line says which format the file is in, so that a later version still reads it rightly",
     fix: `write waymark: ${wanted}`,
   }),
-  noSuchDate: (value: string, shape: "order" | "calendar", suggestion?: string): Words => ({
+  noSuchDate: (value: string, shape: "order" | "calendar", suggestions: readonly string[]): Words => ({
     found: show(value),
     expected: "a date that exists, as year-month-day",
     why:
       shape === "calendar" ? "the calendar has no such day" : "day and month cannot be told apart in any other order",
-    ...(suggestion ? { fix: `write ${suggestion}, if that is the day` } : {}),
+    ...(suggestions.length > 0 ? { fix: `write ${suggestions.join(" or ")}, if that is the day` } : {}),
   }),
-  wrongShape: (value: unknown, expected: string): Words => ({
+  wrongShape: (value: unknown, expected: string, corrected?: string): Words => ({
     found: show(value),
     expected,
     why: "other programs and later visits rely on this form",
+    ...(corrected ? { fix: `write "${corrected}"` } : {}),
   }),
   wrongLength: (found: string, expected: string): Words => ({
     found,
@@ -135,15 +145,14 @@ export const words = {
     why: `a value outside this range cannot be right, and all that rests on it would be wrong${meaning(description)}`,
     fix: "look the value up again and correct it, or delete the key",
   }),
-  slip: (found: string, expected: string, looks: string, corrected: string, certain: boolean, key: string): Words => ({
+  /** `readings` are "like metres: write 168", one for each unit that would fit. */
+  slip: (found: string, expected: string, readings: readonly string[], certain: boolean, key: string): Words => ({
     found,
     expected,
     why: certain
       ? "a value in another unit is read as this one, and all that rests on it would be wrong"
       : "the value is possible but unusual, and would be quite usual in another unit",
-    fix: certain
-      ? `${found} looks like ${looks}: write ${corrected}`
-      : `${found} looks like ${looks}: write ${corrected}, or confirm it with confirmed: {${key}: "why you are sure"}`,
+    fix: `${found} looks ${readings.join("; or ")}${certain ? "" : `, or confirm it with confirmed: {${key}: "why you are sure"}`}`,
   }),
   unusual: (found: string, expected: string, key: string, description?: string): Words => ({
     found,
@@ -219,6 +228,12 @@ export const words = {
       ? "this looks like a pressure reduced to sea level, as weather services report it: read the barometer in the room"
       : 'look up both; if they are true, write confirmed: {pressure_mmhg: "why you are sure"}',
   }),
+  bodyOdd: (mass: string, stature: string, index: string, usual: readonly number[], kilograms?: string): Words => ({
+    found: `${mass} kg at ${stature} cm, a body mass index of ${index}`,
+    expected: `usually ${usual[0]} to ${usual[1]} kg/m²`,
+    why: "every value per kilogram rests on body mass",
+    fix: `${kilograms ? `${mass} looks like pounds: write ${kilograms}` : "look both values up again"}; if they are true, write confirmed: {mass_kg: "why you are sure"}`,
+  }),
   sameVisitTwice: (date: string, label: string | undefined, other: string): Words => ({
     found: `another visit on ${date}${label ? ` with the label ${label}` : " without a label"}: ${other}`,
     expected: "a label of its own for each visit on one day",
@@ -247,7 +262,7 @@ export const words = {
     found: `${instrument}, which has no columns in lab.yaml`,
     expected: "columns: in lab.yaml that say what each column holds",
     why: `without them ${name} cannot be read`,
-    fix: `add columns: to ${instrument} in lab.yaml`,
+    fix: `add columns: to ${instrument} in lab.yaml; waymark import FILE --as ${instrument} writes them`,
   }),
   noInstrument: (name: string): Words => ({
     found: `series ${show(name)} without instrument`,
@@ -255,11 +270,11 @@ export const words = {
     why: "its columns mapping says what the file holds",
     fix: "add instrument: beside series:",
   }),
-  unknownMeasure: (id: string, near?: string): Words => ({
+  unknownMeasure: (id: string, near: readonly string[]): Words => ({
     found: `the measure ${show(id)}`,
     expected: "the id of a measure, as results.yaml writes it (vo2_peak_per_mass)",
     why: "a measure that is not known is never followed up",
-    ...(near ? { fix: `did you mean ${near}?` } : {}),
+    ...(near.length > 0 ? { fix: `did you mean ${near.join(" or ")}?` } : {}),
   }),
   gasConditionMissing: (channel: string): Words => ({
     found: `${channel} without condition`,

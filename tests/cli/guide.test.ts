@@ -1,4 +1,5 @@
 /** The guide, over every block: nothing of the schema is left out, and no line is too wide. */
+import { spawnSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
 import { type GuideNode, guideBlocks, guideList, guidePage, type SchemaOf } from "../../src/cli/guide.js";
 import { loadSchemas } from "../../src/cli/reference.js";
@@ -14,6 +15,16 @@ const page = (name: string, ...path: string[]) => {
 };
 
 describe("the guide", () => {
+  it("says nothing to a reader who has seen enough", () => {
+    // `true` has gone, and the pipe with it, long before the program writes.
+    const seen = spawnSync("bash", ["-c", '"$0" dist/cli/main.js guide instrument | true', process.execPath], {
+      encoding: "utf8",
+    });
+    expect(seen).toMatchObject({ stdout: "", stderr: "" });
+  });
+    expect(seen).toMatchObject({ stdout: "i", stderr: "" });
+  });
+
   it("has a page for every block of a session, with every key and a sentence for each", () => {
     expect(blocks.length).toBeGreaterThan(20);
     for (const block of blocks) {

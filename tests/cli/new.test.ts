@@ -26,6 +26,10 @@ describe("new practice", () => {
     expect(run(root, "check")).toMatchObject({ code: 0, err: "No problems found. 0 visits read.\n" });
   });
 
+  it("quotes a folder with a space where it says what to type", () => {
+    expect(run(folder, "new", "practice", "Labor Süd").out).toContain('\n  cd "Labor Süd"\n');
+  });
+
   it("brings every schema, and editor settings and first lines that lead to them", () => {
     const settings = JSON.parse(readFileSync(join(root, ".vscode/settings.json"), "utf8")) as {
       "yaml.schemas": Record<string, string[]>;

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { editDistance, nearest } from "../../src/kernel/near.js";
 import { readYaml } from "../../src/read/yaml.js";
-import { daysIn, decimalAge, readDate, suggestDate } from "../../src/validate/calendar.js";
+import { daysIn, decimalAge, readDate, suggestDates } from "../../src/validate/calendar.js";
 import { openChecker } from "../../src/validate/checker.js";
 import { resolveChoices } from "../../src/validate/choices.js";
 import { isConfirmed } from "../../src/validate/confirmed.js";
@@ -95,10 +95,10 @@ describe("the calendar", () => {
   });
 
   it("suggests a date only where one day is possible", () => {
-    expect(suggestDate("14.05.1980")).toBe("1980-05-14");
-    expect(suggestDate("2026-3-2")).toBe("2026-03-02");
-    expect(suggestDate("03/04/2026")).toBeUndefined();
-    expect(suggestDate("99.99.2026")).toBeUndefined();
+    expect(suggestDates("14.05.1980")).toEqual(["1980-05-14"]);
+    expect(suggestDates("2026-3-2")).toEqual(["2026-03-02"]);
+    expect(suggestDates("03/04/2026")).toEqual(["2026-04-03", "2026-03-04"]);
+    expect(suggestDates("99.99.2026")).toEqual([]);
   });
 });
 

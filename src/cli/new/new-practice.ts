@@ -38,7 +38,7 @@ export function newPractice(folder: string, io: Io): void {
       ...git.map((line) => `  ${line}`),
       "",
       "Next:",
-      ...(shown === "." ? [] : [`  cd ${shown}`]),
+      ...(shown === "." ? [] : [`  cd ${/^[\w./~-]+$/.test(shown) ? shown : JSON.stringify(shown)}`]),
       "  edit lab.yaml           name, altitude, instruments",
       "  waymark new client      the first client, by pseudonym",
       "",
