@@ -22,8 +22,6 @@ describe("the guide", () => {
     });
     expect(seen).toMatchObject({ stdout: "", stderr: "" });
   });
-    expect(seen).toMatchObject({ stdout: "i", stderr: "" });
-  });
 
   it("has a page for every block of a session, with every key and a sentence for each", () => {
     expect(blocks.length).toBeGreaterThan(20);
