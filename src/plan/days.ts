@@ -7,8 +7,19 @@ export const WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday",
 
 /** Day number of an ISO date. */
 export const dayOf = (iso: string): number => Math.floor(Date.parse(iso) / DAY_MS);
+/** Written before: visit after visit plans for the same Mondays, and a date is slow to write. */
+const written = new Map<number, string>();
+const MOST_KEPT = 10_000;
+
 /** ISO date of a day number. */
-export const isoOf = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
+export function isoOf(day: number): string {
+  const known = written.get(day);
+  if (known !== undefined) return known;
+  const iso = new Date(day * DAY_MS).toISOString().slice(0, 10);
+  if (written.size >= MOST_KEPT) written.clear();
+  written.set(day, iso);
+  return iso;
+}
 
 /** 0 for Monday to 6 for Sunday. 1970-01-01 was a Thursday. */
 export const weekdayOf = (day: number): number => (((day + 3) % 7) + 7) % 7;

@@ -46,7 +46,8 @@ export function plan(
   if (asked === undefined) return [];
   const book = openNotebook();
   const profile = profiles.find((one) => one.id === asked.profile);
-  const previous = before(results, earlier)[0];
+  const visits = [results, ...before(results, earlier)];
+  const previous = visits[1];
   const goal = goalOf(visit);
   const told = goal ?? visit.client.goals?.[0];
   writeAltitudeNotes(book, told?.altitude_m ?? profile?.altitude_m);
@@ -54,7 +55,7 @@ export function plan(
   writeSheets(book, visit);
   const done = writeDone(book, results, previous, visit.trainingLog);
   const permit = permitOf(results, visit);
-  const noIntervals = whyNoIntervals([results, ...before(results, earlier)]);
+  const noIntervals = whyNoIntervals(visits);
   if (!permit.plan || goal === undefined) {
     const because = permit.plan
       ? "no goal with a date after this visit is stated (goals in client.yaml)."

@@ -39,6 +39,8 @@ export interface Settings {
   readonly easierShare: number;
   readonly taperReduction: number;
   readonly retests: readonly number[];
+  /** The two days before a test or the goal: nothing hard stands there. */
+  readonly spared: ReadonlySet<number>;
   readonly loadBearing: boolean;
   /** Where each choice comes from: "client.yaml" or "convention". */
   readonly from: readonly (readonly [what: string, value: string, source: string])[];
@@ -143,11 +145,13 @@ export function settingsOf(
       `no ${one.avoid.join(", no ")}`,
       `client.yaml plan${one.until ? `, until ${one.until}` : ""}`,
     ]);
+  const goalDay = dayOf(goalDate);
+  const retests = (plan.retests ?? []).filter((day) => day > visit.session.date && day < goalDate).map(dayOf);
   for (const limit of plan.limits ?? []) from.push(["To keep in mind", limit, "client.yaml plan; not reckoned with"]);
   return {
     visitDate: visit.session.date,
     firstDay: dayOf(visit.session.date) + 1,
-    goalDay: dayOf(goalDate),
+    goalDay,
     goal,
     ...(profile === undefined ? {} : { profile }),
     daysPerWeek,
@@ -167,7 +171,8 @@ export function settingsOf(
     easierEvery: say("An easier week every, weeks", plan.easier_every, 4, String),
     easierShare: say("Minutes of an easier week, % of the week before", plan.easier_pct, 60, String) / 100,
     taperReduction: plan.taper_reduction_pct ?? 50,
-    retests: (plan.retests ?? []).filter((day) => day > visit.session.date && day < goalDate).map(dayOf),
+    retests,
+    spared: new Set([...retests, goalDay].flatMap((day) => [day - 2, day - 1])),
     loadBearing: profile?.load_bearing === true || (plan.walk?.load_kg ?? 0) > 0,
     from,
   };

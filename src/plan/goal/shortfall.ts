@@ -2,7 +2,7 @@
 import { entryOf } from "../../kernel/entries.js";
 import type { Target } from "../../kernel/generated/client.js";
 import type { EventProfile } from "../../kernel/generated/event-profile.js";
-import type { Cell, Change, Quantity } from "../../kernel/measure.js";
+import type { Cell, Quantity } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import type { Notebook } from "../../kernel/notebook.js";
 import type { Results } from "../../kernel/results.js";
@@ -104,6 +104,6 @@ function errorOf(quantity: Quantity, results: Results): number | undefined {
   const { error } = quantity;
   if (error?.low !== undefined && error.high !== undefined) return (error.high - error.low) / 2;
   if (error?.typical !== undefined) return 1.96 * error.typical;
-  const change = results.entries.find((e): e is Change => e.kind === "change" && e.measure === quantity.id);
-  return change?.typicalError === undefined ? undefined : 1.96 * change.typicalError;
+  const change = entryOf(results, `change_${quantity.id}`);
+  return change?.kind !== "change" || change.typicalError === undefined ? undefined : 1.96 * change.typicalError;
 }

@@ -1,7 +1,7 @@
 /** Where the weeks start from at a retest: what was done lately, else what was planned for the weeks just past. */
 import type { Results } from "../../kernel/results.js";
 import { mondayOf } from "../days.js";
-import { columnOf, tableOf } from "../recorded.js";
+import { tableOf } from "../recorded.js";
 import type { DoneWeek } from "./done.js";
 
 export interface Start {
@@ -25,13 +25,15 @@ export function startOf(
   const planned = previous && tableOf(previous, "programme_weeks");
   if (planned === undefined) return undefined;
   const monday = mondayOf(results.date);
-  const minutes = columnOf(planned, "minutes");
-  const easier = columnOf(planned, "easier");
-  const past = columnOf(planned, "monday").flatMap((day, i) =>
-    String(day) < monday && easier[i] === "" && typeof minutes[i] === "number" ? [minutes[i] as number] : [],
+  const at = (key: string) => planned.columns.findIndex((column) => column.key === key);
+  const [from, easier, minutes] = [at("monday"), at("easier"), at("minutes")];
+  const last = planned.rows.findLast(
+    (row) => String(row[from]) < monday && row[easier] === "" && typeof row[minutes] === "number",
   );
-  const last = past.at(-1);
   return last === undefined
     ? undefined
-    : { minutes: last, because: "no log is there, so they start from the loading week planned last" };
+    : {
+        minutes: last[minutes] as number,
+        because: "no log is there, so they start from the loading week planned last",
+      };
 }

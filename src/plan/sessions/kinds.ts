@@ -6,6 +6,7 @@ import type { Means } from "./week-sessions.js";
 
 /** The weekdays for endurance, rising: the long day, then those farthest from the days already taken. */
 export function chosenDays(days: readonly number[], count: number, settings: Settings): readonly number[] {
+  if (count === days.length) return days;
   const taken = [longDayOf(days, settings)];
   while (taken.length < count) taken.push(farthest(days, taken) as number);
   return taken.sort((a, b) => a - b);
@@ -20,7 +21,9 @@ function farthest(days: readonly number[], taken: readonly number[]): number | u
   let most = 0;
   for (const day of days) {
     const gap = gapTo(taken, day);
-    if (gap > most) [best, most] = [day, gap];
+    if (gap <= most) continue;
+    best = day;
+    most = gap;
   }
   return best;
 }
@@ -39,26 +42,21 @@ export function gapTo(taken: readonly number[], day: number): number {
 export function kindsOf(days: readonly number[], week: PlanWeek, settings: Settings, means: Means): readonly Kind[] {
   const kinds: Kind[] = days.map(() => "easy");
   const long = longDayOf(days, settings);
-  const light = (weekday: number) => beforeTest(week.monday + weekday, settings);
+  const light = (weekday: number) => settings.spared.has(week.monday + weekday);
   if (!light(long)) {
     const loaded = settings.loadBearing && carries(week) && !avoids(settings, "load carriage", week.monday + long);
     kinds[days.indexOf(long)] = loaded ? "loaded walk" : "long";
   }
-  const free = days.filter((day) => !light(day));
+  const harder = harderKinds(days.length, week, settings, means);
+  const free = harder.length === 0 ? [] : days.filter((day) => !light(day));
   const taken = [long];
-  for (const kind of harderKinds(days.length, week, settings, means)) {
+  for (const kind of harder) {
     const day = farthest(free, taken);
     if (day === undefined) break;
     kinds[days.indexOf(day)] = kind;
     taken.push(day);
   }
   return kinds;
-}
-
-/** Nothing hard on the two days before a test or the goal. */
-function beforeTest(day: number, settings: Settings): boolean {
-  const soon = (test: number) => test > day && test <= day + 2;
-  return soon(settings.goalDay) || settings.retests.some(soon);
 }
 
 /** Loaded walks two to four times a month (Orr and others, review): every other week at first, then weekly. */

@@ -38,6 +38,7 @@ const WEIGHT: Readonly<Record<Exclude<Kind, "rest" | "strength">, number>> = {
   steady: 1,
   easy: 1,
 };
+const weightOf = (kind: Kind): number => WEIGHT[kind as keyof typeof WEIGHT];
 const CONVENTION = "convention";
 
 /** In the order of their days. A session set by hand takes its day whole; on a day of rest set by hand stands none. */
@@ -86,13 +87,13 @@ function laidOut(week: PlanWeek, settings: Settings, means: Means): Session[] {
 
 /** Minutes by weight, in fives, the rest to the longest; together exactly the total. */
 function share(total: number, kinds: readonly Kind[]): number[] {
-  const weights = kinds.map((kind) => WEIGHT[kind as keyof typeof WEIGHT]);
-  const all = weights.reduce((sum, weight) => sum + weight, 0);
-  const minutes = weights.map((weight) => Math.floor((total * weight) / all / 5) * 5);
-  const long = kinds.findIndex((kind) => kind === "long" || kind === "loaded walk");
-  const longest = Math.max(long, 0);
-  const spread = minutes.reduce((sum, one) => sum + one, 0);
-  minutes[longest] = (minutes[longest] as number) + total - spread;
+  let all = 0;
+  for (const kind of kinds) all += weightOf(kind);
+  const minutes = kinds.map((kind) => Math.floor((total * weightOf(kind)) / all / 5) * 5);
+  let rest = total;
+  for (const one of minutes) rest -= one;
+  const longest = Math.max(0, kinds.findIndex(isLongest));
+  minutes[longest] = (minutes[longest] as number) + rest;
   return minutes;
 }
 
@@ -105,24 +106,30 @@ function strengthDays(
 ): readonly number[] {
   const ranks = all.map((day) => {
     const at = days.indexOf(day);
-    const kind = at < 0 ? undefined : kinds[at];
-    return kind === undefined ? 0 : kind === "easy" ? 1 : kind === "long" || kind === "loaded walk" ? 3 : 2;
+    return at < 0 ? 0 : rankOf(kinds[at] as Kind);
   });
   const taken: number[] = [];
   while (taken.length < Math.min(count, all.length)) {
-    let best: number | undefined;
+    let best = 0;
     let least = Number.POSITIVE_INFINITY;
-    all.forEach((day, i) => {
-      const apart = taken.length > 0 && gapTo(taken, day) > 1;
-      const cost = (ranks[i] as number) - (apart ? 1.5 : 0);
-      if (cost < least && !taken.includes(day)) [best, least] = [day, cost];
-    });
-    taken.push(best as unknown as number);
+    for (let i = 0; i < all.length; i++) {
+      const day = all[i] as number;
+      const gap = taken.length === 0 ? 1 : gapTo(taken, day);
+      const cost = (ranks[i] as number) - (gap > 1 ? 1.5 : 0);
+      if (gap === 0 || cost >= least) continue;
+      best = day;
+      least = cost;
+    }
+    taken.push(best);
   }
   return taken;
 }
 
+const isLongest = (kind: Kind): boolean => kind === "long" || kind === "loaded walk";
+const rankOf = (kind: Kind): number => (kind === "easy" ? 1 : isLongest(kind) ? 3 : 2);
+
 function build(day: number, kind: Kind, minutes: number, week: PlanWeek, settings: Settings, means: Means): Session {
+  if (kind === "loaded walk") return loadedWalkOf(day, minutes, week, settings, means);
   const mode = settings.modes.find((one) => allowed(settings, one, day)) ?? "walk";
   if (kind === "intervals") {
     const most = week.easier || week.phase === "taper" ? 3 : Math.min(4, 1 + Math.ceil(week.number / 2));
@@ -157,7 +164,6 @@ function build(day: number, kind: Kind, minutes: number, week: PlanWeek, setting
       source: `${CONVENTION}; Festa 2020, Front Sports Act Living 1:70 for steady work`,
     };
   }
-  if (kind === "loaded walk") return loadedWalkOf(day, minutes, week, settings, means);
   return easySession(day, kind as "easy" | "long", minutes, mode);
 }
 

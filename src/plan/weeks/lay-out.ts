@@ -124,10 +124,9 @@ function framesOf({ firstDay, goalDay, ...settings }: Settings): Frame[] {
     const monday = start + 7 * i;
     const inWeek = (day: number) => day >= monday && day < monday + 7;
     const retests = settings.retests.filter(inWeek);
-    const days = settings.days.filter((weekday) => {
-      const day = monday + weekday;
-      return day >= firstDay && day < goalDay && !retests.includes(day);
-    });
+    const whole = monday >= firstDay && monday + 7 <= goalDay && retests.length === 0;
+    const open = (day: number) => day >= firstDay && day < goalDay && !retests.includes(day);
+    const days = whole ? settings.days : settings.days.filter((weekday) => open(monday + weekday));
     const share = Math.min(1, days.length / settings.daysPerWeek);
     return { number: i + 1, monday, days, share, retests, goal: inWeek(goalDay) };
   });

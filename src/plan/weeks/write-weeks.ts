@@ -6,7 +6,7 @@ import type { Intensities } from "../intensity/domains.js";
 import { tried } from "../intensity/write-domains.js";
 import { weeklyMonotony } from "../load/weekly-monotony.js";
 import { weeklyStrain } from "../load/weekly-strain.js";
-import { loadOf, minutesIn, type Session } from "../sessions/session.js";
+import { loadOf, type Session } from "../sessions/session.js";
 import type { Settings } from "../settings.js";
 import type { LaidWeek, PlanWeek } from "./lay-out.js";
 import { info as progressionInfo } from "./progression.js";
@@ -50,9 +50,14 @@ export function writeWeeks(book: Notebook, laid: readonly LaidWeek[], settings: 
 
 function weekRow({ week, sessions }: LaidWeek, settings: Settings): Cell[] {
   const daily = [0, 0, 0, 0, 0, 0, 0];
-  const sum = { easy: 0, steady: 0, hard: 0, strength: 0, climb: 0 };
+  const sum = { minutes: 0, easy: 0, steady: 0, hard: 0, strength: 0, climb: 0 };
+  let days = 0;
+  let last: number | undefined;
   for (const session of sessions) {
+    if (session.day !== last) days++;
+    last = session.day;
     daily[session.day - week.monday] = (daily[session.day - week.monday] as number) + loadOf(session);
+    sum.minutes += session.minutes;
     sum.easy += session.easy;
     sum.steady += session.steady;
     sum.hard += session.hard;
@@ -65,13 +70,13 @@ function weekRow({ week, sessions }: LaidWeek, settings: Settings): Cell[] {
     week.number,
     isoOf(week.monday),
     week.phase,
-    minutesIn(sessions),
+    sum.minutes,
     sum.easy,
     sum.steady,
     sum.hard,
     sum.strength,
     sessions.length,
-    new Set(sessions.map((session) => session.day)).size,
+    days,
     week.easier ? "easier" : "",
     daily.reduce((all, load) => all + load, 0),
     monotony ?? null,
@@ -83,12 +88,12 @@ function weekRow({ week, sessions }: LaidWeek, settings: Settings): Cell[] {
 }
 
 function markOf(week: PlanWeek, settings: Settings): string {
-  return [
-    ...week.retests.map((day) => `test on ${isoOf(day)}`),
-    ...(week.proposed ? ["test proposed"] : []),
-    ...(week.goal ? [`${settings.goal.arrival === undefined ? "goal" : "arrival"} on ${isoOf(settings.goalDay)}`] : []),
-    ...(week.override ? ["set by the practitioner"] : []),
-  ].join("; ");
+  const marks = week.retests.map((day) => `test on ${isoOf(day)}`);
+  if (week.proposed) marks.push("test proposed");
+  if (week.goal)
+    marks.push(`${settings.goal.arrival === undefined ? "goal" : "arrival"} on ${isoOf(settings.goalDay)}`);
+  if (week.override) marks.push("set by the practitioner");
+  return marks.join("; ");
 }
 
 const sourceOf = (week: PlanWeek): string =>
