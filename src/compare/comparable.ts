@@ -18,12 +18,16 @@ export interface Comparability {
   readonly unchecked: readonly string[];
 }
 
+const NOTHING: Comparability = { differs: [], unchecked: [] };
+
 /** What is found once for a pair of visits: changes, trends and averages of every measure ask again for the same pairs. */
 interface Pair {
   readonly before: Results;
   readonly now: Results;
   /** The gates that have something to say. */
   readonly gates: ReadonlyMap<Gate, Said>;
+  /** What the gates of a measure say together; many measures have the same. */
+  readonly lists: Map<readonly Gate[], Comparability>;
   readonly measures: Map<string, Comparability>;
   readonly efforts: Map<boolean, Comparability>;
 }
@@ -37,17 +41,20 @@ interface Said {
 const pairs = new WeakMap<Results, Map<Results, Pair>>();
 
 function pairOf(before: Results, now: Results): Pair {
-  const ofNow = pairs.get(now) ?? new Map<Results, Pair>();
-  pairs.set(now, ofNow);
-  const known = ofNow.get(before) ?? {
+  const ofNow = pairs.get(now);
+  const known = ofNow?.get(before);
+  if (known !== undefined) return known;
+  const pair = {
     before,
     now,
     gates: gatesBetween(before, now),
+    lists: new Map(),
     measures: new Map(),
     efforts: new Map(),
   };
-  ofNow.set(before, known);
-  return known;
+  if (ofNow === undefined) pairs.set(now, new Map([[before, pair]]));
+  else ofNow.set(before, pair);
+  return pair;
 }
 
 export function comparability(id: string, before: Results, now: Results): Comparability {
@@ -62,28 +69,36 @@ export function comparability(id: string, before: Results, now: Results): Compar
 function compared(id: string, pair: Pair): Comparability {
   const { before, now } = pair;
   const info = measureInfo(id);
+  const gates = info === undefined ? NOTHING : gatesIn(pair, gatesOf(id, info));
+  const effort = info !== undefined && dependsOnEffort(id, info.section) ? effortIn(pair, id) : NOTHING;
+  const made = joined(gates, sameMaking(quantityOf(before, id), quantityOf(now, id)));
+  return joined(joined(joined(made, effort), grades(id, before, now)), remarksOn(id, before, now));
+}
+
+function joined(one: Comparability, more: Comparability): Comparability {
+  if (more === NOTHING) return one;
+  return { differs: [...one.differs, ...more.differs], unchecked: [...one.unchecked, ...more.unchecked] };
+}
+
+function gatesIn({ gates, lists }: Pair, list: readonly Gate[]): Comparability {
+  const known = lists.get(list);
+  if (known !== undefined) return known;
   const differs: string[] = [];
   const unchecked: string[] = [];
-  const add = (more: Comparability) => {
-    differs.push(...more.differs);
-    unchecked.push(...more.unchecked);
-  };
-  for (const gate of info === undefined ? [] : gatesOf(id, info)) {
-    const said = pair.gates.get(gate);
+  for (const gate of list) {
+    const said = gates.get(gate);
     if (said !== undefined) (said.stops ? differs : unchecked).push(said.phrase);
   }
-  const [was, is] = [quantityOf(before, id), quantityOf(now, id)];
-  if (was && is) differs.push(...sameMaking(was, is));
-  if (info && dependsOnEffort(id, info.section)) add(effortIn(pair, id));
-  differs.push(...grades(id, before, now));
-  add(remarksOn(id, before, now));
-  return { differs, unchecked };
+  const found = { differs, unchecked };
+  lists.set(list, found);
+  return found;
 }
 
 function gatesBetween(before: Results, now: Results): ReadonlyMap<Gate, Said> {
   const said = new Map<Gate, Said>();
-  for (const gate of GATES) {
-    const [a, b] = [recorded(gate, before), recorded(gate, now)];
+  const [was, is] = [recordedAt(before), recordedAt(now)];
+  for (const [i, gate] of GATES.entries()) {
+    const [a, b] = [was[i], is[i]];
     if (a === undefined && b === undefined) {
       if (gate.must || !gate.quiet) said.set(gate, { stops: gate.must === true, phrase: unknown(gate) });
     } else if (a === undefined || b === undefined) {
@@ -111,17 +126,30 @@ const GRADE_OF: ReadonlyMap<string, string> = new Map([
 ]);
 const GRADE_APART = 0.5;
 
-function grades(id: string, before: Results, now: Results): string[] {
+function grades(id: string, before: Results, now: Results): Comparability {
   const grade = GRADE_OF.get(id);
-  if (grade === undefined) return [];
+  if (grade === undefined) return NOTHING;
   const [was, is] = [before, now].map((visit) => quantityOf(visit, grade)?.value);
-  if (was === undefined && is === undefined) return [];
-  if (was !== undefined && is !== undefined && Math.abs(is - was) <= GRADE_APART) return [];
+  if (was === undefined && is === undefined) return NOTHING;
+  if (was !== undefined && is !== undefined && Math.abs(is - was) <= GRADE_APART) return NOTHING;
   const said = (x: number | undefined) => (x === undefined ? "not given" : `${toDecimals(x, 1)} %`);
-  return [`grade at that speed (${said(was)}, now ${said(is)})`];
+  return stopping(`grade at that speed (${said(was)}, now ${said(is)})`);
 }
 
+const stopping = (phrase: string): Comparability => ({ differs: [phrase], unchecked: [] });
+
 const unknown = (gate: Gate) => (gate.must ? `${gate.name} (not recorded at either visit)` : gate.name);
+
+/** What a visit recorded for each gate; found once, because it is compared with every other. */
+const words = new WeakMap<Results, readonly (string | undefined)[]>();
+
+function recordedAt(results: Results): readonly (string | undefined)[] {
+  const known = words.get(results);
+  if (known !== undefined) return known;
+  const found = GATES.map((gate) => recorded(gate, results));
+  words.set(results, found);
+  return found;
+}
 
 function recorded(gate: Gate, results: Results): string | undefined {
   const source = (gate.choice ? results.choices : results.conditions) as Readonly<Record<string, unknown>>;
@@ -129,10 +157,12 @@ function recorded(gate: Gate, results: Results): string | undefined {
   return word === undefined || word === "" ? undefined : String(word);
 }
 
-function sameMaking(was: Quantity, is: Quantity): string[] {
-  if (was.unit !== is.unit) return [`unit (${was.unit}, now ${is.unit})`];
-  const [made, makes] = [making(was), making(is)];
-  return made === makes ? [] : [`formula (${made}, now ${makes})`];
+function sameMaking(was: Quantity | undefined, is: Quantity | undefined): Comparability {
+  if (was === undefined || is === undefined) return NOTHING;
+  if (was.unit !== is.unit) return stopping(`unit (${was.unit}, now ${is.unit})`);
+  const made = making(was);
+  const makes = making(is);
+  return made === makes ? NOTHING : stopping(`formula (${made}, now ${makes})`);
 }
 
 const making = ({ origin }: Quantity): string => (origin.kind === "formula" ? origin.formula : "measured");
@@ -142,8 +172,9 @@ const making = ({ origin }: Quantity): string => (origin.kind === "formula" ? or
  * unless both visits fell short in the very same way. What was merely not recorded is listed as unchecked.
  */
 function remarksOn(id: string, before: Results, now: Results): Comparability {
-  const [was, is] = [remarksFor(id, before), remarksFor(id, now)];
-  if (was.length === 0 && is.length === 0) return { differs: [], unchecked: [] };
+  const was = remarksFor(id, before);
+  const is = remarksFor(id, now);
+  if (was.length === 0 && is.length === 0) return NOTHING;
   const same = (a: Remark, others: readonly Remark[]) =>
     a.severity === "weakens" &&
     others.some((b) => b.severity === "weakens" && b.rule === a.rule && b.found === a.found);
@@ -170,20 +201,24 @@ interface Weakening {
 const weakening = new WeakMap<Results, Weakening>();
 
 function weakeningOf(results: Results): Weakening {
-  const known = weakening.get(results) ?? {
+  const known = weakening.get(results);
+  if (known !== undefined) return known;
+  const found = {
     all: results.entries.filter((entry) => entry.kind === "remark").filter((remark) => remark.severity !== "record"),
-    measures: new Map(),
+    measures: new Map<string, readonly Remark[]>(),
   };
-  weakening.set(results, known);
-  return known;
+  weakening.set(results, found);
+  return found;
 }
 
 function remarksFor(id: string, results: Results): readonly Remark[] {
   const { all, measures } = weakeningOf(results);
   if (all.length === 0) return all;
-  const known = measures.get(id) ?? affecting(id, results, all);
-  measures.set(id, known);
-  return known;
+  const known = measures.get(id);
+  if (known !== undefined) return known;
+  const found = affecting(id, results, all);
+  measures.set(id, found);
+  return found;
 }
 
 function affecting(id: string, results: Results, remarks: readonly Remark[]): readonly Remark[] {

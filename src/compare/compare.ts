@@ -78,17 +78,22 @@ const asked = new Map<string, boolean>();
 function isCompared(id: string): boolean {
   const info = measureInfo(id);
   if (info === undefined) return false;
-  const known = asked.get(id) ?? (!NOT_COMPARED.includes(info.section) && !NOT_COMPARED_IDS.test(id));
-  asked.set(id, known);
-  return known;
+  const known = asked.get(id);
+  if (known !== undefined) return known;
+  const compared = !NOT_COMPARED.includes(info.section) && !NOT_COMPARED_IDS.test(id);
+  asked.set(id, compared);
+  return compared;
 }
 
 /** The measures that both occasions hold, judged. */
 function changesBetween(before: Occasion, now: Occasion, measures: readonly string[], known: Known): Judged[] {
-  return measures.flatMap((measure) => {
-    const [was, is] = [pooled(before, measure), pooled(now, measure)];
-    return was && is ? [judgeChange(was, is, known)] : [];
-  });
+  const changes: Judged[] = [];
+  for (const measure of measures) {
+    const was = pooled(before, measure);
+    const is = was && pooled(now, measure);
+    if (was && is) changes.push(judgeChange(was, is, known));
+  }
+  return changes;
 }
 
 /** A change with a verdict, or one the client or the goal asks about; the rest goes into one table. */

@@ -27,7 +27,7 @@ export interface ErrorModel {
   /** "laboratory retests, 12 pairs, …" or the published source with n and days. */
   readonly from: string;
   /** Of the laboratory's retest sample: reliability and spread between people. */
-  readonly reliability?: () => number | undefined;
+  readonly reliability?: number | undefined;
   readonly spread?: Spread;
 }
 
@@ -80,7 +80,7 @@ function ownSet(
 export interface Measured {
   readonly measure: string;
   readonly unit: string;
-  readonly error?: MeasurementError;
+  readonly error?: MeasurementError | undefined;
 }
 
 export function errorModelFor(
@@ -139,7 +139,7 @@ function laboratoryError(set: RetestSet, measured: Measured): ErrorModel {
     errorAt: () => error,
     df: n - 1,
     from: `laboratory retests${other ? ` of ${measureInfo(set.measure)?.title.toLowerCase() ?? set.measure}` : ""}, ${n} pairs${days}${size}${few} (${set.from})`,
-    ...(other ? {} : { reliability: () => attempt(() => intraclassConsistency(set.pairs).value), ...spreadOf(set) }),
+    ...(other ? {} : { reliability: attempt(() => intraclassConsistency(set.pairs).value), ...spreadOf(set) }),
   };
 }
 

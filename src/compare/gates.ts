@@ -163,12 +163,21 @@ export const GATES: readonly Gate[] = [
 ];
 
 const byMeasure = new Map<string, readonly Gate[]>();
+const byNames = new Map<string, readonly Gate[]>();
 
-/** The gates that concern a measure of the catalogue; found once, because every pair of visits asks again. */
+/**
+ * The gates that concern a measure of the catalogue; found once, because every pair of visits asks again. Measures that
+ * have the same gates have the same list.
+ */
 export function gatesOf(id: string, info: MeasureInfo): readonly Gate[] {
-  const found = byMeasure.get(id) ?? GATES.filter((gate) => concerns(gate, id, info));
-  byMeasure.set(id, found);
-  return found;
+  const known = byMeasure.get(id);
+  if (known !== undefined) return known;
+  const own = GATES.filter((gate) => concerns(gate, id, info));
+  const names = own.map(({ condition }) => condition).join();
+  const shared = byNames.get(names) ?? own;
+  byNames.set(names, shared);
+  byMeasure.set(id, shared);
+  return shared;
 }
 
 /** Whether a gate concerns a measure. A gate without limits concerns every measure. */

@@ -20,7 +20,7 @@ export function regressionNote(
 ): string | undefined {
   const place = positionOf(baseline, spread);
   if (place === undefined) return undefined;
-  const reliability = model?.reliability?.();
+  const reliability = model?.reliability;
   const middle = spread?.mean;
   const drift =
     reliability === undefined || middle === undefined

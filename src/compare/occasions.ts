@@ -52,7 +52,7 @@ export interface Pooled {
   readonly decimals: number;
   readonly tests: number;
   /** The error recorded with the value of `visit`. */
-  readonly error?: MeasurementError;
+  readonly error: MeasurementError | undefined;
   /** The visit whose conditions stand for the occasion: the last that holds the measure. */
   readonly visit: Results;
 }
@@ -60,20 +60,21 @@ export interface Pooled {
 /** The mean of a measure over the comparable visits of an occasion, rounded as printed; undefined where none holds it. */
 export function pooled(occasion: Occasion, id: string): Pooled | undefined {
   const anchor = anchorOf(occasion);
-  const holding = occasion.length === 1 ? occasion : occasion.filter((one) => quantityOf(one, id) !== undefined);
-  const visit = holding.includes(anchor) ? anchor : holding.at(-1);
+  const visit =
+    occasion.length === 1 || quantityOf(anchor, id) !== undefined
+      ? anchor
+      : occasion.findLast((one) => quantityOf(one, id) !== undefined);
   const entry = visit && quantityOf(visit, id);
   if (!visit || !entry) return undefined;
-  const alike = holding.filter((other) => other === visit || comparability(id, other, visit).differs.length === 0);
-  const values = alike.map((other) => (other === visit ? entry : quantityOf(other, id))?.value as number);
+  const { unit, error } = entry;
+  let sum = 0;
+  let tests = 0;
+  for (const other of occasion) {
+    const value = other === visit ? entry.value : quantityOf(other, id)?.value;
+    if (value === undefined || (other !== visit && comparability(id, other, visit).differs.length > 0)) continue;
+    sum += value;
+    tests++;
+  }
   const decimals = measureInfo(id)?.decimals ?? entry.decimals;
-  return {
-    measure: id,
-    value: roundTo(values.reduce((sum, x) => sum + x, 0) / values.length, decimals),
-    unit: entry.unit,
-    decimals,
-    tests: values.length,
-    visit,
-    ...(entry.error ? { error: entry.error } : {}),
-  };
+  return { measure: id, value: roundTo(sum / tests, decimals), unit, decimals, tests, visit, error };
 }

@@ -4,47 +4,45 @@ import type { Results } from "../kernel/results.js";
 import { logErrorOfPercent } from "./error/typical-error-percent.js";
 import type { ErrorModel } from "./error-model.js";
 
-export function publishedError(
+type Person = Pick<Results, "sex" | "ageYears" | "conditions">;
+
+export const publishedError = (
   measure: string,
-  visit: Pick<Results, "sex" | "ageYears" | "conditions">,
+  visit: Person,
   tables: readonly TypicalErrorTable[],
-): ErrorModel | undefined {
-  return modelsFor(visit, tables).get(measure);
+): ErrorModel | undefined =>
+  printedIn(tables)
+    .get(measure)
+    ?.find(({ table, row }) => covers(table.applies, visit) && covers(row.applies ?? {}, visit))?.model;
+
+interface Printed {
+  readonly table: TypicalErrorTable;
+  readonly row: TypicalErrorRow;
+  readonly model: ErrorModel;
 }
+/** The rows of a list of tables by measure, read once: most degrees of freedom first, equals as they stand. */
+const known = new WeakMap<readonly TypicalErrorTable[], ReadonlyMap<string, readonly Printed[]>>();
 
-type Models = ReadonlyMap<string, ErrorModel>;
-/** The models that cover a visit by measure, found once: every measure of the visit asks. */
-const known = new WeakMap<object, WeakMap<readonly TypicalErrorTable[], Models>>();
-
-function modelsFor(
-  visit: Pick<Results, "sex" | "ageYears" | "conditions">,
-  tables: readonly TypicalErrorTable[],
-): Models {
-  const ofVisit = known.get(visit) ?? new WeakMap<readonly TypicalErrorTable[], Models>();
-  known.set(visit, ofVisit);
-  const models = ofVisit.get(tables) ?? bestOf(visit, tables);
-  ofVisit.set(tables, models);
-  return models;
-}
-
-/** For each measure the covering row with most degrees of freedom, the first of equals. */
-function bestOf(visit: Pick<Results, "sex" | "ageYears" | "conditions">, tables: readonly TypicalErrorTable[]): Models {
-  const best = new Map<string, ErrorModel>();
-  for (const table of tables.filter(({ applies }) => covers(applies, visit)))
-    for (const row of table.rows.filter(({ applies }) => covers(applies ?? {}, visit))) {
-      const model = modelOf(table, row);
-      for (const measure of row.measures) {
-        const held = best.get(measure);
-        if (held === undefined || model.df > held.df) best.set(measure, model);
-      }
+function printedIn(tables: readonly TypicalErrorTable[]): ReadonlyMap<string, readonly Printed[]> {
+  const read = known.get(tables);
+  if (read !== undefined) return read;
+  const rows = tables.flatMap((table) => table.rows.map((row) => ({ table, row, model: modelOf(table, row) })));
+  rows.sort((a, b) => Number(b.model.df > a.model.df) - Number(b.model.df < a.model.df));
+  const byMeasure = new Map<string, Printed[]>();
+  for (const printed of rows)
+    for (const measure of printed.row.measures) {
+      const held = byMeasure.get(measure);
+      if (held === undefined) byMeasure.set(measure, [printed]);
+      else held.push(printed);
     }
-  return best;
+  known.set(tables, byMeasure);
+  return byMeasure;
 }
 
 const degrees = (row: TypicalErrorRow): number => (row.df === "known" ? Number.POSITIVE_INFINITY : row.df);
 
 /** Whether a table's limits take this visit in. A mode that was not recorded is not taken in. */
-function covers(scope: TypicalErrorScope, visit: Pick<Results, "sex" | "ageYears" | "conditions">): boolean {
+function covers(scope: TypicalErrorScope, visit: Person): boolean {
   const mode = visit.conditions.mode;
   if (scope.mode && (mode === undefined || !scope.mode.includes(mode))) return false;
   if (scope.sex && !scope.sex.includes(visit.sex)) return false;

@@ -43,11 +43,11 @@ export function trendOf(
   const rows = points.map((point, i): Cell[] => {
     const previous = points[i - 1];
     const interval = model && intervalOf(point, model);
-    const marks = [
-      point === best ? "best" : "",
-      point === last ? "latest" : "",
-      point.visit.date === first.visit.date ? "baseline" : "",
-    ];
+    const isFirst = point.visit.date === first.visit.date;
+    const marks: string[] = [];
+    if (point === best) marks.push("best");
+    if (point === last) marks.push("latest");
+    if (isFirst) marks.push("baseline");
     const from = (other: Pooled | undefined) => (other ? roundTo(point.value - other.value, decimals) : null);
     const differs = (other: Pooled | undefined) =>
       other ? comparability(measure, other.visit, point.visit).differs.join("; ") : "";
@@ -58,11 +58,11 @@ export function trendOf(
       point.tests,
       interval?.low ?? null,
       interval?.high ?? null,
-      from(point.visit.date === first.visit.date ? undefined : first),
+      from(isFirst ? undefined : first),
       from(previous),
       differs(previous),
       differs(first),
-      marks.filter((mark) => mark !== "").join(", "),
+      marks.join(", "),
     ];
   });
   return {
@@ -78,11 +78,15 @@ export function trendOf(
   };
 }
 
-/** The best value among those comparable with the latest; none where neither direction is better. */
+/** The best value among those comparable with the latest, the first of equals; none where neither direction is better. */
 function bestOf(points: readonly Pooled[], better: "higher" | "lower" | undefined, last: Pooled): Pooled | undefined {
   if (better === undefined) return undefined;
-  const alike = points.filter((p) => p === last || comparability(p.measure, p.visit, last.visit).differs.length === 0);
-  return alike.reduce((a, b) => ((better === "higher" ? b.value > a.value : b.value < a.value) ? b : a));
+  let best = last;
+  for (const point of points.slice(0, -1).reverse()) {
+    const asGood = better === "higher" ? point.value >= best.value : point.value <= best.value;
+    if (asGood && comparability(point.measure, point.visit, last.visit).differs.length === 0) best = point;
+  }
+  return best;
 }
 
 function intervalOf(point: Pooled, model: ErrorModel): { low: number; high: number } | undefined {

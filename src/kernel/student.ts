@@ -22,8 +22,8 @@ function studentUpperTail(t: number, df: number): number {
   return 0.5 * incompleteBeta(df / (df + t * t), df / 2, 0.5);
 }
 
-/** Quantiles found before: intervals ask for the same few shares and degrees of freedom again and again. */
-const found = new Map<string, number>();
+/** Quantiles found before, by degrees of freedom and tail: intervals ask for the same few again and again. */
+const found = new Map<number, Map<number, number>>();
 const MOST_KEPT = 1000;
 
 /** The t below which a share p of the distribution lies; 0 < p < 1. */
@@ -32,11 +32,16 @@ export function studentQuantile(p: number, df: number): number {
   share(p);
   if (p === 0.5) return 0;
   const tail = Math.min(p, 1 - p);
-  const key = `${tail} ${df}`;
-  const t = found.get(key) ?? bisect((x) => tail - studentUpperTail(x, df));
-  if (found.size >= MOST_KEPT) found.clear();
-  found.set(key, t);
+  const t = found.get(df)?.get(tail) ?? keep(df, tail);
   return p < 0.5 ? -t : t;
+}
+
+function keep(df: number, tail: number): number {
+  const t = bisect((x) => tail - studentUpperTail(x, df));
+  if (found.size >= MOST_KEPT) found.clear();
+  const tails = found.get(df) ?? new Map<number, number>();
+  found.set(df, tails.set(tail, t));
+  return t;
 }
 
 /** P(X ≤ x) for chi-square. */

@@ -49,9 +49,10 @@ function uptakePerMass(before: Occasion, now: Occasion): Table | undefined {
  */
 function thresholdSpeed(threshold: string, before: Occasion, now: Occasion): Table | undefined {
   const speed = both(`${threshold}_speed`, before, now);
+  if (!speed) return undefined;
   const peak = both("vo2_peak_per_mass", before, now);
   const [was, is] = [uptakeAt(threshold, before), uptakeAt(threshold, now)];
-  if (!speed || !peak || was === undefined || is === undefined) return undefined;
+  if (!peak || was === undefined || is === undefined) return undefined;
   if (speed.was.value === speed.is.value || !sameGrade(threshold, before, now)) return undefined;
   const cost = { before: (60 * was) / speed.was.value, after: (60 * is) / speed.is.value };
   const fraction = { before: was / peak.was.value, after: is / peak.is.value };
