@@ -1,8 +1,9 @@
 /** The class a value falls in: limits with their comparison signs, as printed. */
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import { roundTo } from "../kernel/rounding.js";
+import { once } from "./once.js";
 import type { Person } from "./person.js";
-import { bandOf, columnsOf, rowsFor } from "./rows.js";
+import { bandOf, columnsOf, type Row, rowsFor } from "./rows.js";
 
 /** Undefined where the printed classes leave a gap at this value. */
 export function classOf(table: ReferenceTable, person: Person, value: number): string | undefined {
@@ -10,10 +11,12 @@ export function classOf(table: ReferenceTable, person: Person, value: number): s
   return table.kind === "classes" ? fromList(table, person, x) : fromLimits(table, person, x);
 }
 
-function fromList(table: ReferenceTable, person: Person, x: number): string | undefined {
-  const found = rowsFor(table, person.sex).find(([, lower, upper]) => holds(lower, x) && holds(upper, x));
-  return found === undefined ? undefined : String(found[0]);
-}
+const fromList = (table: ReferenceTable, person: Person, x: number): string | undefined =>
+  classesIn(table, rowsFor(table, person.sex)).find(({ lower, upper }) => lower(x) && upper(x))?.name;
+
+const classesIn = once((_table, rows: readonly Row[]) =>
+  rows.map(([name, lower, upper]) => ({ name: String(name), lower: limitOf(lower), upper: limitOf(upper) })),
+);
 
 /** Columns "< low", ">= fair", ">= good": the last sign that holds names the class; `below` names what lies under all. */
 function fromLimits(table: ReferenceTable, person: Person, x: number): string | undefined {
@@ -22,35 +25,40 @@ function fromLimits(table: ReferenceTable, person: Person, x: number): string | 
   let under: string | undefined;
   let found: string | undefined;
   let first = Number.POSITIVE_INFINITY;
-  columnsOf(table).forEach((column, i) => {
-    const match = /^(>=|>|<=|<) (.+)$/.exec(column);
-    const limit = row[i];
-    if (match === null || typeof limit !== "number") return;
-    const [, sign = "", name = ""] = match;
-    if (sign.startsWith("<")) under = holds(`${sign} ${limit}`, x) ? name : under;
+  for (const { sign, name, edge, holds } of limitsIn(table, row)) {
+    if (sign.startsWith("<")) under = holds(x) ? name : under;
     else {
-      first = Math.min(first, limit);
-      if (holds(`${sign} ${limit}`, x)) found = name;
+      first = Math.min(first, edge);
+      if (holds(x)) found = name;
     }
-  });
+  }
   return found ?? under ?? (x < first ? table.below : undefined);
 }
 
-/** null: no limit on this side. */
-function holds(limit: number | string | null | undefined, x: number): boolean {
-  if (limit === null || limit === undefined) return true;
-  const [sign, number] = String(limit).split(" ");
+const limitsIn = once((table, row: Row) =>
+  columnsOf(table).flatMap((column, i) => {
+    const [, sign, name] = /^(>=|>|<=|<) (.+)$/.exec(column) ?? [];
+    const edge = row[i];
+    if (sign === undefined || typeof edge !== "number") return [];
+    return [{ sign, name, edge, holds: limitOf(`${sign} ${edge}`) }];
+  }),
+);
+
+/** "< 18.5" as a question; null: no limit on this side. */
+function limitOf(printed: number | string | null | undefined): (x: number) => boolean {
+  if (printed === null || printed === undefined) return () => true;
+  const [sign, number] = String(printed).split(" ");
   const edge = Number(number);
   switch (sign) {
     case "<":
-      return x < edge;
+      return (x) => x < edge;
     case "<=":
-      return x <= edge;
+      return (x) => x <= edge;
     case ">":
-      return x > edge;
+      return (x) => x > edge;
     case ">=":
-      return x >= edge;
+      return (x) => x >= edge;
     default:
-      throw new Error(`the class limit "${limit}" has no comparison sign`);
+      throw new Error(`the class limit "${printed}" has no comparison sign`);
   }
 }

@@ -16,38 +16,42 @@ import * as words from "./words.js";
 /** The entries with norms attached, and one table with the percentile curves that the strips are drawn from. */
 export function norms(entries: readonly Entry[], visit: Visit, tables: readonly ReferenceTable[]): readonly Entry[] {
   const person = personOf(visit, entries);
+  const byMeasure = measuresOf(tables);
   const curves: Cell[][] = [];
   const out = entries.map((entry): Entry => {
-    if (entry.kind !== "quantity") return entry;
-    const own = tablesOf(entry.id, tables);
-    if (own.length === 0) return entry;
-    const positions = positionsOf(entry, own, tables, person, visit.choices);
-    const row = curveRow(entry, own, person, visit.choices);
+    const own = entry.kind === "quantity" ? byMeasure.get(entry.id) : undefined;
+    if (own === undefined || entry.kind !== "quantity") return entry;
+    const chosen = own.filter((table) => isChosen(table, visit.choices));
+    const positions = positionsOf(entry, own, chosen, tables, person, visit.choices);
+    const row = curveRow(entry, chosen, positions, person);
     if (row !== undefined) curves.push(row);
     return positions.length === 0 ? entry : { ...entry, norms: positions };
   });
   return curves.length === 0 ? out : [...out, curveTable(curves)];
 }
 
-/** The tables of each measure, found once for a list of tables. */
-const byMeasure = new WeakMap<readonly ReferenceTable[], Map<string, readonly ReferenceTable[]>>();
+type ByMeasure = ReadonlyMap<string, readonly ReferenceTable[]>;
+const known = new WeakMap<readonly ReferenceTable[], ByMeasure>();
 
-function tablesOf(id: string, tables: readonly ReferenceTable[]): readonly ReferenceTable[] {
-  const known = byMeasure.get(tables) ?? new Map<string, readonly ReferenceTable[]>();
-  byMeasure.set(tables, known);
-  const own = known.get(id) ?? tables.filter((table) => table.measure === id || table.also?.includes(id));
-  known.set(id, own);
-  return own;
+/** The tables of each measure that has any, found once for a list of tables. */
+function measuresOf(tables: readonly ReferenceTable[]): ByMeasure {
+  const found = known.get(tables);
+  if (found !== undefined) return found;
+  const measures = new Set(tables.flatMap(({ measure, also = [] }) => [measure, ...also]));
+  const own = (id: string) => tables.filter((table) => table.measure === id || table.also?.includes(id));
+  const byMeasure = new Map([...measures].map((id) => [id, own(id)]));
+  known.set(tables, byMeasure);
+  return byMeasure;
 }
 
 function positionsOf(
   entry: Quantity,
   own: readonly ReferenceTable[],
+  chosen: readonly ReferenceTable[],
   all: readonly ReferenceTable[],
   person: Person,
   choices: Choices,
 ): readonly NormPosition[] {
-  const chosen = own.filter((table) => isChosen(table, choices));
   const fitting = chosen.filter((table) => refusals(table, person).length === 0);
   const given = fitting.flatMap((table) => {
     const second = neighbourIn(table, person, entry.value);
@@ -88,22 +92,22 @@ function refusalOf(
 }
 
 /** Whether the visit's choices name the table. */
-export const isChosen = (table: ReferenceTable, choices: Choices): boolean =>
-  Object.entries(table.choice ?? {}).every(([key, accepted]) =>
-    accepted.includes(String(choices[key as keyof Choices])),
-  );
+export function isChosen({ choice }: ReferenceTable, choices: Choices): boolean {
+  for (const key in choice) if (!choice[key]?.includes(String(choices[key as keyof Choices]))) return false;
+  return true;
+}
 
 /** The curve of the first chosen table that has one for the person. */
 function curveRow(
   entry: Quantity,
-  own: readonly ReferenceTable[],
+  chosen: readonly ReferenceTable[],
+  positions: readonly NormPosition[],
   person: Person,
-  choices: Choices,
 ): Cell[] | undefined {
-  for (const table of own) {
-    const curve = isChosen(table, choices) ? percentileCurve(table, person) : [];
+  for (const table of chosen) {
+    const curve = percentileCurve(table, person);
     if (curve.length === 0) continue;
-    const group = positionIn(table, person, entry.value).group ?? null;
+    const group = positions.find((position) => position.table === table.id)?.group ?? null;
     const values = new Map(curve);
     const strip = STRIP.map((p) => {
       const value = values.get(p);

@@ -2,6 +2,7 @@
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import { roundTo } from "../kernel/rounding.js";
 import { ageFor } from "./applies.js";
+import { once } from "./once.js";
 import type { Point } from "./percentile-linear.js";
 import type { Person } from "./person.js";
 
@@ -22,18 +23,6 @@ export interface Band {
   readonly row: Row;
   readonly from: number;
   readonly to: number;
-}
-
-/** What is read of a table's page (its rows, its columns) is read once: tables never change. */
-function once<Page extends object, T>(read: (table: ReferenceTable, page: Page) => T) {
-  const known = new WeakMap<Page, T>();
-  return (table: ReferenceTable, page: Page): T => {
-    const was = known.get(page);
-    if (was !== undefined) return was;
-    const made = read(table, page);
-    known.set(page, made);
-    return made;
-  };
 }
 
 /** The rows of a banded table with their age bands, in completed years. */
