@@ -1,3 +1,4 @@
+import { dayOf } from "../kernel/days.js";
 import type { Datum, Figure } from "../kernel/figure.js";
 import type { Speech } from "../kernel/speech.js";
 import { nameOf, unitOf, unitTail } from "./entries.js";
@@ -20,8 +21,7 @@ export interface TrendFigureInput {
   readonly speech: Speech;
 }
 
-const MS_PER_WEEK = 7 * 86_400_000;
-const weeks = (iso: string): number => Date.parse(`${iso}T00:00:00Z`) / MS_PER_WEEK;
+const weeks = (iso: string): number => dayOf(iso) / 7;
 
 /**
  * A measure over a client's visits, each point with the error of one test. A hollow mark with a dotted rule stands where

@@ -2,15 +2,16 @@
  * Visits from which the laboratory learns its own error: those whose folder label holds "reliability", and each one's
  * neighbours in time that it may be paired with. Found by folder names alone, so that a practice without any pays nothing.
  */
+
 import type { RetestSet } from "../compare/known.js";
+import { dayOf } from "../kernel/days.js";
 import { readFile, Unreadable } from "./files.js";
 import { type ClientFolder, type Practice, readIfThere, SESSION, seriesFiles, type VisitFolder } from "./practice.js";
 
 /** A repeat is paired with a visit of at most so many days before or after (retest-pairs.ts). */
 const MOST_DAYS = 14;
-const MS_PER_DAY = 86_400_000;
 
-const day = (visit: VisitFolder): number => Date.parse(`${visit.name.slice(0, 10)}T00:00:00Z`) / MS_PER_DAY;
+const day = (visit: VisitFolder): number => dayOf(visit.name.slice(0, 10));
 const isRepeat = (visit: VisitFolder): boolean => /^\d{4}-\d{2}-\d{2}-.*reliability/.test(visit.name);
 
 /**

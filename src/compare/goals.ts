@@ -5,6 +5,7 @@
  * value has reached that line, with the error of the baseline (which moves the line) and of this visit. From three
  * chances in four upwards the word is given, otherwise "cannot tell yet" (own rule).
  */
+import { daysBetween } from "../kernel/days.js";
 import type { Judgement } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { attempt } from "./attempt.js";
@@ -12,7 +13,7 @@ import { comparability } from "./comparable.js";
 import { chanceOfReaching } from "./error/chance-of-reaching.js";
 import { errorModelFor } from "./error-model.js";
 import type { Known, Target } from "./known.js";
-import { anchorOf, daysBetween, type Occasion, pooled } from "./occasions.js";
+import { anchorOf, type Occasion, pooled } from "./occasions.js";
 import { spoken, spokenDate } from "./spoken.js";
 
 const SURE = 0.75;

@@ -3,6 +3,7 @@
  * averaged, because two tests on each side shrink the error of a change by √2.
  */
 
+import { daysBetween } from "../kernel/days.js";
 import { quantityOf } from "../kernel/entries.js";
 import type { MeasurementError } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
@@ -14,11 +15,6 @@ import { comparability } from "./comparable.js";
 export type Occasion = readonly Results[];
 
 const DAYS_OF_ONE_OCCASION = 7;
-const MS_PER_DAY = 86_400_000;
-
-/** Whole days from one ISO date to another; negative when the second is earlier. */
-export const daysBetween = (from: string, to: string): number =>
-  Math.round((Date.parse(to) - Date.parse(from)) / MS_PER_DAY);
 
 /** Groups visits of one client by date: within seven days of the first, and of one purpose or a reliability visit. */
 export function occasionsOf(visits: readonly Results[]): readonly Occasion[] {

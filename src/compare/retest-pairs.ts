@@ -3,13 +3,13 @@
  * fourteen days and with nothing that differs. One set a measure and kind of exercise, over all clients.
  */
 
+import { daysBetween } from "../kernel/days.js";
 import { quantityOf } from "../kernel/entries.js";
 import { measureInfo } from "../kernel/measures.js";
 import type { Results } from "../kernel/results.js";
 import { comparability } from "./comparable.js";
 import type { Pair } from "./error/pairs.js";
 import type { RetestSet } from "./known.js";
-import { daysBetween } from "./occasions.js";
 
 const MOST_DAYS = 14;
 /** Sections whose values belong to one kind of exercise. */

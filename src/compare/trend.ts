@@ -2,6 +2,7 @@
  * A measure over all visits of a client: value with its own 95 % interval, change from baseline and from the visit before,
  * what differs from the visit before, and which value is best. One row an occasion; tests within days are averaged.
  */
+import { daysBetween } from "../kernel/days.js";
 import type { Cell, Column, Table } from "../kernel/measure.js";
 import { measureInfo } from "../kernel/measures.js";
 import { roundTo } from "../kernel/rounding.js";
@@ -10,7 +11,7 @@ import { comparability } from "./comparable.js";
 import { singleScoreInterval } from "./error/single-score-interval.js";
 import { type ErrorModel, errorModelFor } from "./error-model.js";
 import type { Known } from "./known.js";
-import { daysBetween, type Occasion, type Pooled, pooled } from "./occasions.js";
+import { type Occasion, type Pooled, pooled } from "./occasions.js";
 
 const LEAST_OCCASIONS = 3;
 

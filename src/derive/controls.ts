@@ -1,14 +1,13 @@
 /** Biological controls of the instruments used: every value up to the visit, and the trend of each series. */
 
 import { type ControlSeries, controlsOf } from "../kernel/controls.js";
+import { dayOf } from "../kernel/days.js";
 import type { Cell } from "../kernel/measure.js";
 import type { Notebook, Ref } from "../kernel/notebook.js";
 import { mean } from "../kernel/statistics.js";
 import type { Visit } from "../kernel/visit.js";
 import { attempt } from "./found-or-withheld.js";
 import { controlTrend, info } from "./preparation/control-trend.js";
-
-const DAY_MS = 86_400_000;
 
 export function deriveControls(book: Notebook, visit: Visit): void {
   const all = controlsOf(visit);
@@ -55,7 +54,7 @@ const rowsOf = ({ instrument, measure, controls }: ControlSeries): Cell[][] =>
   });
 
 function trendOf({ instrument, measure, controls }: ControlSeries): Cell[] {
-  const points = controls.map(({ date, value }) => [Date.parse(date) / DAY_MS, value] as const);
+  const points = controls.map(({ date, value }) => [dayOf(date), value] as const);
   const found = attempt(() => controlTrend(points));
   const head: Cell[] = [instrument, measure, controls.length, mean(controls.map((control) => control.value))];
   return found.because === undefined

@@ -2,11 +2,12 @@
  * Screening: one decision for the visit, "proceed", "refer" or "stop", with every reason. A report leads with a stop and
  * no plan is printed for it. It reads the resting pressure, so it runs after blood pressure.
  */
+import { DAYS_OF_12_MONTHS, daysBetween } from "../kernel/days.js";
 import type { Screening } from "../kernel/generated/session.js";
 import type { Cell } from "../kernel/measure.js";
 import type { Notebook } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
-import { daysBetween, whyNotCleared } from "./screening/clearance.js";
+import { whyNotCleared } from "./screening/clearance.js";
 import { ABSOLUTE, DISEASE, EMERGENCY, EVENTS, RELATIVE, SYMPTOMS } from "./screening/lists.js";
 import * as participation from "./screening/pre-participation.js";
 import { answerReasons, pressureReasons, type Reason } from "./screening/reasons.js";
@@ -54,7 +55,7 @@ const UNSCREENED: Reason = {
 /** Answers of client.yaml that are older than 12 months are as good as none; those of the session are of the day. */
 function staleAnswers({ session, client }: Visit): Reason[] {
   const asked = session.screening === undefined ? client.screening?.date : session.screening.date;
-  if (asked === undefined || daysBetween(asked, session.date) <= 366) return [];
+  if (asked === undefined || daysBetween(asked, session.date) <= DAYS_OF_12_MONTHS) return [];
   return [{ verdict: "refer", because: `the answers of ${asked} are older than 12 months`, source: "Riebe 2015" }];
 }
 

@@ -4,10 +4,11 @@
  * a plan laid out anew replaces its own events. Nothing is given before the plan is signed. Texts are in the language of
  * the laboratory's reports.
  */
+
+import { addDays, daysBetween } from "../kernel/days.js";
 import type { Cell, Table } from "../kernel/measure.js";
 import type { Results } from "../kernel/results.js";
 import type { Speech } from "../kernel/speech.js";
-import { addDays, daysBetween } from "./days.js";
 import { columnOf, judgementOf, tableOf } from "./recorded.js";
 
 interface Happening {

@@ -1,8 +1,9 @@
 /** What the practitioner set by hand: kept as written, shown, and checked. A broken limit is a remark, never a refusal. */
+
+import { dayOf, isoOf } from "../kernel/days.js";
 import type { Plan } from "../kernel/generated/client.js";
 import type { Cell } from "../kernel/measure.js";
 import type { Notebook } from "../kernel/notebook.js";
-import { dayOf, isoOf } from "./days.js";
 import { minutesIn } from "./sessions/session.js";
 import { allowedByHand, type Means } from "./sessions/week-sessions.js";
 import type { Settings } from "./settings.js";

@@ -2,10 +2,11 @@
  * What a plan is laid out with: the client's own words from client.yaml, with what changed at a retest on top, and for
  * what was left out a convention that the plan names.
  */
+
+import { dayOf, WEEKDAYS } from "../kernel/days.js";
 import type { Goal, Injury as InjuryWords, Plan } from "../kernel/generated/client.js";
 import type { EventProfile } from "../kernel/generated/event-profile.js";
 import type { Visit } from "../kernel/visit.js";
-import { dayOf, WEEKDAYS } from "./days.js";
 
 /** What an injury keeps out, up to its last day (a day number; Infinity while no end is known). */
 export interface Injury {

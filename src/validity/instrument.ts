@@ -74,7 +74,3 @@ export function lastChecks(findings: Findings, has: (check: CalibrationCheck) =>
     if (has(check)) last.set(`${check.instrument}|${check.when ?? "before"}`, check);
   return [...last.values()];
 }
-
-/** Whole days from one ISO date to another. */
-export const daysBetween = (from: string, to: string): number =>
-  Math.round((Date.parse(to) - Date.parse(from)) / 86_400_000);

@@ -5,8 +5,9 @@ import fc from "fast-check";
 import { strFromU8, unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { bandBirth, completedYears, shifted } from "../../src/cli/anonymous/birth.js";
+import { bandBirth, completedYears } from "../../src/cli/anonymous/birth.js";
 import { plainFile } from "../../src/cli/anonymous/raw-file.js";
+import { addDays } from "../../src/kernel/days.js";
 import { decimalAge } from "../../src/validate/calendar.js";
 import { type Copy, copyPractice } from "./practice-copy.js";
 
@@ -157,13 +158,13 @@ describe("archive --anonymous", () => {
 
 describe("parts", () => {
   it("gives a birth date with the same years of age at every visit, whatever the dates", () => {
-    const day = fc.integer({ min: 0, max: 36_000 }).map((n) => shifted("1920-01-01", n));
+    const day = fc.integer({ min: 0, max: 36_000 }).map((n) => addDays("1920-01-01", n));
     fc.assert(
       fc.property(
         day,
         fc.array(fc.integer({ min: 3000, max: 30_000 }), { minLength: 1, maxLength: 6 }),
         (birth, ages) => {
-          const visits = ages.map((days) => shifted(birth, days));
+          const visits = ages.map((days) => addDays(birth, days));
           const made = bandBirth(birth, visits);
           return visits.every((visit) => completedYears(made, visit) === completedYears(birth, visit));
         },

@@ -1,9 +1,10 @@
 /** More than two visits: occasions, trend, goals, and why a value changed. */
+
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { compare } from "../../src/compare/compare.js";
 import { productShares } from "../../src/compare/explained/product-shares.js";
-import { daysBetween, occasionsOf } from "../../src/compare/occasions.js";
+import { occasionsOf } from "../../src/compare/occasions.js";
 import { retestPairs } from "../../src/compare/retest-pairs.js";
 import type { Table } from "../../src/kernel/measure.js";
 import { CONDITIONS, changeOf, nothingKnown, quantity, tablesKnown, visit } from "./visits.js";
@@ -20,12 +21,6 @@ const column = (from: Table, key: string) => {
 };
 
 describe("occasions", () => {
-  it("counts days across a leap day and a change of clocks", () => {
-    expect(daysBetween("2028-02-28", "2028-03-01")).toBe(2);
-    expect(daysBetween("2026-03-28", "2026-03-30")).toBe(2);
-    expect(daysBetween("2026-03-30", "2026-03-28")).toBe(-2);
-  });
-
   it("joins repeats within seven days and keeps a retest apart", () => {
     const visits = [
       uptake("2026-03-02", 40),

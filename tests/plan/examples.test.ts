@@ -1,7 +1,7 @@
 /** The plans of the example practice, as recorded: complete from the visit to the goal, and only where they may be. */
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { addDays, mondayOf } from "../../src/plan/days.js";
+import { addDays, mondayOf } from "../../src/kernel/days.js";
 import { readResults } from "../../src/results/read.js";
 import { number, rowsOf } from "./plan-for.js";
 

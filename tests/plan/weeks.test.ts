@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, dayOf, daysBetween, mondayOf, WEEKDAYS, weekdayOf } from "../../src/plan/days.js";
+import { addDays, daysBetween, mondayOf } from "../../src/kernel/days.js";
 import { taper, taperDays } from "../../src/plan/weeks/taper.js";
 import { taperMinutes } from "../../src/plan/weeks/taper-minutes.js";
 import { GOAL, number, PROCEED, planFor, resultsOf, rowsOf, THRESHOLDS, visitFor } from "./plan-for.js";
@@ -139,15 +139,7 @@ describe("weeks of a plan", () => {
   });
 });
 
-describe("days and taper", () => {
-  it("knows weekdays without a clock", () => {
-    // 2000-01-01 was a Saturday, 2024-02-29 a Thursday (any printed calendar).
-    expect(WEEKDAYS[weekdayOf(dayOf("2000-01-01"))]).toBe("saturday");
-    expect(WEEKDAYS[weekdayOf(dayOf("2024-02-29"))]).toBe("thursday");
-    expect(mondayOf("2024-03-03")).toBe("2024-02-26");
-    expect(addDays("2024-02-28", 2)).toBe("2024-03-01");
-  });
-
+describe("taper", () => {
   it("gives no week of a taper more than the week before it, whatever days are left", () => {
     // 13 days of 200 min a week, 41 % less: 219 min (by hand); all of it on one Saturday would be more than ever before.
     expect(taperMinutes(200, 13, 0.41, [[5], []])).toEqual([200, 0]);

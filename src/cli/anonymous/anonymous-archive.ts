@@ -7,6 +7,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
 import { stringify } from "yaml";
+import { addDays } from "../../kernel/days.js";
 import { delimiterOf } from "../../read/csv-table.js";
 import { decodeLeniently } from "../../read/decode.js";
 import type { SeriesMapping } from "../../read/series.js";
@@ -20,7 +21,7 @@ import type { GuideNode, SchemaOf } from "../guide.js";
 import { type ClientFolder, openPractice, type Practice, SESSION } from "../practice.js";
 import { loadSchemas, openReference } from "../reference.js";
 import { pack } from "../zip.js";
-import { bandBirth, shifted } from "./birth.js";
+import { bandBirth } from "./birth.js";
 import { plainFile, plainMapping } from "./raw-file.js";
 import { type Scrubbing, scrub, WITHHELD } from "./scrub.js";
 
@@ -89,7 +90,7 @@ function scrubbed(
   );
   const schemaOf: SchemaOf = (name) => schemas.get(name) as GuideNode | undefined;
   const by: Scrubbing = {
-    shift: (date) => shifted(date, days),
+    shift: (date) => addDays(date, days),
     stand: (text) => `name ${word(`name ${text}`).slice(0, 6)}`,
     schemaOf,
   };
@@ -158,7 +159,7 @@ function withSeries(session: Mapping, original: Mapping, names: ReadonlyMap<stri
 /** Back by one to nine years, and so that no shifted date falls on one that was there. */
 function offset(hex: string, dates: ReadonlySet<string>): number {
   let days = -365 - (Number.parseInt(hex.slice(0, 8), 16) % 3000);
-  while ([...dates].some((date) => dates.has(shifted(date, days)))) days--;
+  while ([...dates].some((date) => dates.has(addDays(date, days)))) days--;
   return days;
 }
 

@@ -1,9 +1,8 @@
 /** A birth date that tells no more than the years of age at each visit. */
-const DAY = 86_400_000;
-const iso = (time: number) => new Date(time).toISOString().slice(0, 10);
+import { dayOf, isoOf } from "../../kernel/days.js";
 
-/** The day `days` later; dates are days here, without a clock. */
-export const shifted = (date: string, days: number): string => iso(Date.parse(date) + days * DAY);
+/** Days. */
+const LONGEST_YEAR = 366;
 
 /** Completed years, birthday to birthday. */
 export function completedYears(birth: string, on: string): number {
@@ -17,8 +16,9 @@ export function completedYears(birth: string, on: string): number {
 export function bandBirth(birth: string, visits: readonly string[]): string {
   const years = visits.map((visit) => completedYears(birth, visit));
   const fits = (day: string) => visits.every((visit, i) => completedYears(day, visit) === years[i]);
-  let [low, high] = [Date.parse(birth), Date.parse(birth)];
-  while (fits(iso(low - DAY)) && Date.parse(birth) - low < 366 * DAY) low -= DAY;
-  while (fits(iso(high + DAY)) && high - Date.parse(birth) < 366 * DAY) high += DAY;
-  return iso(low + Math.floor((high - low) / DAY / 2) * DAY);
+  const own = dayOf(birth);
+  let [low, high] = [own, own];
+  while (fits(isoOf(low - 1)) && own - low < LONGEST_YEAR) low--;
+  while (fits(isoOf(high + 1)) && high - own < LONGEST_YEAR) high++;
+  return isoOf(low + Math.floor((high - low) / 2));
 }

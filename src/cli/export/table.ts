@@ -1,5 +1,7 @@
 /** Every recorded number of every visit as one tidy table: one row a number, for a statistics program. */
+
 import { createHmac } from "node:crypto";
+import { daysBetween } from "../../kernel/days.js";
 import type { Entry } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import type { Results } from "../../kernel/results.js";
@@ -71,5 +73,3 @@ export function cell(text: string): string {
   const safe = /^[=+\-@\t\r]/.test(text) && !/^-?\d+(\.\d+)?$/.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
-
-const daysBetween = (from: string, to: string) => Math.round((Date.parse(to) - Date.parse(from)) / 86_400_000);

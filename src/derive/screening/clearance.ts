@@ -1,11 +1,9 @@
 /** Whether a medical clearance covers what is planned at a visit. */
+import { DAYS_OF_12_MONTHS, daysBetween } from "../../kernel/days.js";
 import type { Clearance } from "../../kernel/generated/session.js";
 
-export const INTENSITIES = ["light", "moderate", "vigorous", "maximal"] as const;
+const INTENSITIES = ["light", "moderate", "vigorous", "maximal"] as const;
 export type Intensity = (typeof INTENSITIES)[number];
-
-/** Days from one ISO date to another, negative when the second is earlier. */
-export const daysBetween = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / 86_400_000;
 
 /**
  * Undefined where the clearance covers the intensity at the date, else why it does not. A clearance holds for
@@ -19,7 +17,7 @@ export function whyNotCleared(
   if (clearance === undefined) return "no medical clearance is recorded";
   const days = daysBetween(clearance.date, date);
   if (days < 0) return `the clearance is dated ${clearance.date}, after the visit`;
-  if (days > 366) return `the clearance of ${clearance.date} is older than 12 months`;
+  if (days > DAYS_OF_12_MONTHS) return `the clearance of ${clearance.date} is older than 12 months`;
   if (INTENSITIES.indexOf(clearance.intensity) < INTENSITIES.indexOf(intensity))
     return `the clearance covers ${clearance.intensity} exercise, and ${intensity} is planned`;
   if (clearance.change_since === true) return "signs, symptoms or disease changed since the clearance";

@@ -2,11 +2,12 @@
  * Done against planned: the client's log week by week beside the plan that was recorded at the visit before. Load by
  * session rating, monotony and strain; the training impulse where the log has heart rates.
  */
+
+import { daysBetween, mondayOf } from "../../kernel/days.js";
 import type { Cell } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
 import type { Results } from "../../kernel/results.js";
 import type { LoggedSession } from "../../kernel/training-log.js";
-import { daysBetween, mondayOf } from "../days.js";
 import { tried } from "../intensity/write-domains.js";
 import { sessionLoad, info as sessionLoadInfo } from "../load/session-load.js";
 import { trainingImpulse } from "../load/training-impulse.js";

@@ -1,6 +1,7 @@
 /** Where the weeks start from at a retest: what was done lately, else what was planned for the weeks just past. */
+
+import { mondayOf } from "../../kernel/days.js";
 import type { Results } from "../../kernel/results.js";
-import { mondayOf } from "../days.js";
 import { tableOf } from "../recorded.js";
 import type { DoneWeek } from "./done.js";
 

@@ -5,10 +5,11 @@
  *     stop, or pressure beyond limits → no plan · refer → no plan, unless only vigorous exercise waits for clearance ·
  *     proceed → a plan; vigorous sessions where screening asked about vigorous exercise, or a clearance covers it
  */
+
+import { daysBetween } from "../../kernel/days.js";
 import type { Clearance, Screening } from "../../kernel/generated/session.js";
 import type { Results } from "../../kernel/results.js";
 import type { Visit } from "../../kernel/visit.js";
-import { daysBetween } from "../days.js";
 import { columnOf, judgementOf, tableOf } from "../recorded.js";
 
 export interface Permit {

@@ -2,8 +2,9 @@
  * The sessions of one week: a long one, one or two harder ones as far as they are allowed, easy ones on the other days,
  * strength work beside the easy ones. Which day holds what is a convention; the sum is the week's minutes exactly.
  */
+
+import { dayOf } from "../../kernel/days.js";
 import type { LoadedWalk, SessionOverride } from "../../kernel/generated/client.js";
-import { dayOf } from "../days.js";
 import { SESSION_RATING } from "../intensity/anchors.js";
 import { avoids, type Settings } from "../settings.js";
 import { strengthDose, strengthSession } from "../strength/dose.js";

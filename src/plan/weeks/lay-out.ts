@@ -2,8 +2,9 @@
  * The weeks from the day after a visit to the goal: phase, easier weeks, taper, tests, and the minutes each may hold.
  * Everything but the taper is a convention of the trade and is printed as one.
  */
+
+import { dayOf, weekdayOf } from "../../kernel/days.js";
 import type { WeekOverride } from "../../kernel/generated/client.js";
-import { dayOf, weekdayOf } from "../days.js";
 import { minutesIn, type Session } from "../sessions/session.js";
 import type { Settings } from "../settings.js";
 import { progression } from "./progression.js";

@@ -1,7 +1,8 @@
 /** The weeks and the coming sessions as tables: everything a week strip or a calendar needs. */
+
+import { isoOf, shortDay } from "../../kernel/days.js";
 import type { Cell } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
-import { isoOf, shortDay } from "../days.js";
 import type { Intensities } from "../intensity/domains.js";
 import { tried } from "../intensity/write-domains.js";
 import { weeklyMonotony } from "../load/weekly-monotony.js";

@@ -3,6 +3,7 @@
  * 12 weeks after the last visit, and not while the client is away for the goal: then once it is over. Dates only: nothing
  * here knows today.
  */
+import { addDays } from "../../kernel/days.js";
 import type { VisitSummary } from "./visit-summary.js";
 
 export interface Due {
@@ -12,22 +13,18 @@ export interface Due {
   readonly why: "plan" | "proposed" | "practice" | "goal";
 }
 
-const MS_PER_DAY = 86_400_000;
 const [EARLIEST, LATEST] = [56, 84]; // 8 and 12 weeks: common practice
 
 export function dueAfter(last: VisitSummary): Due {
   const test = [...last.tests].sort((a, b) => (a.date < b.date ? -1 : 1))[0];
   if (test !== undefined) return { from: test.date, why: test.proposed ? "proposed" : "plan" };
-  const [from, to] = [daysLater(last.date, EARLIEST), daysLater(last.date, LATEST)];
+  const [from, to] = [addDays(last.date, EARLIEST), addDays(last.date, LATEST)];
   const aim = last.aims[0];
   const leaves = aim?.arrival ?? aim?.date;
   if (aim?.date === undefined || leaves === undefined || aim.date <= last.date || leaves > to)
     return { from, to, why: "practice" };
   return leaves > from ? { from, to: leaves, why: "practice" } : { from: aim.date, why: "goal" };
 }
-
-const daysLater = (iso: string, days: number): string =>
-  new Date(Date.parse(`${iso}T00:00:00Z`) + days * MS_PER_DAY).toISOString().slice(0, 10);
 
 /** Sections measured at the visit before and not at the last one; repeats for reliability do not count. */
 export function missingSince(visits: readonly VisitSummary[]): readonly string[] {

@@ -3,12 +3,14 @@
  * more earlier values stand in lab.yaml or the session they make the limits (mean ± 1.96 SD of that person's own history);
  * else the stated tolerance does. A trend through six or more is told even while each value is inside its limits.
  */
+
 import { type Control, type ControlSeries, controlsOf } from "../../kernel/controls.js";
+import { daysBetween } from "../../kernel/days.js";
 import { compareAtDecimals, toDecimals } from "../../kernel/rounding.js";
 import type { Finding, Findings, Rule } from "../../kernel/rule.js";
 import { mean, sampleSd } from "../../kernel/statistics.js";
 import { finding } from "../finding.js";
-import { carries, daysBetween, instrumentOf, restingOn } from "../instrument.js";
+import { carries, instrumentOf, restingOn } from "../instrument.js";
 import { type NumberRow, readRows } from "../read-rows.js";
 
 const MONTH_DAYS = 31;

@@ -1,7 +1,8 @@
 /** A syringe or gas check of another day says little about this one. */
+import { daysBetween } from "../../kernel/days.js";
 import type { Rule } from "../../kernel/rule.js";
 import { finding } from "../finding.js";
-import { daysBetween, instrumentOf, lastChecks, restingOn } from "../instrument.js";
+import { instrumentOf, lastChecks, restingOn } from "../instrument.js";
 
 export const rule: Rule = {
   id: "calibration-age",

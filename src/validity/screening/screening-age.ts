@@ -1,6 +1,7 @@
 /**
  * Answers older than 12 months are asked again before exercise.
  */
+import { DAYS_OF_12_MONTHS, daysBetween } from "../../kernel/days.js";
 import type { Rule } from "../../kernel/rule.js";
 import { finding, notRecorded } from "../finding.js";
 
@@ -24,8 +25,8 @@ export const rule: Rule = {
     if (session.screening === undefined && client.screening === undefined) return [];
     if (asked === undefined)
       return [notRecorded("date of the screening", "Health changes; old answers do not hold.", ["screening_decision"])];
-    const days = (Date.parse(session.date) - Date.parse(asked)) / 86_400_000;
-    if (days >= 0 && days <= 366) return [];
+    const days = daysBetween(asked, session.date);
+    if (days >= 0 && days <= DAYS_OF_12_MONTHS) return [];
     const found =
       days < 0 ? `answers dated ${asked}, after the visit` : `answers of ${asked}, ${Math.floor(days)} days old`;
     return [finding("weakens", found, "12 months", "Health changes; old answers do not hold.", ["screening_decision"])];

@@ -1,11 +1,11 @@
 /**
- * Days. Inside a plan a day is its number, counted from 1970-01-01, so that sums and weekdays are whole-number arithmetic
- * and no time zone can move a session to another day; ISO texts stand at its edges.
+ * Days. A day is its number, counted from 1970-01-01, so that sums and weekdays are whole-number arithmetic and no time
+ * zone can move a visit or a session to another day; ISO texts stand at the edges.
  */
 const DAY_MS = 86_400_000;
 export const WEEKDAYS = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"] as const;
 
-/** Day number of an ISO date. */
+/** Day number of an ISO date; NaN for a text that names no day. */
 export const dayOf = (iso: string): number => Math.floor(Date.parse(iso) / DAY_MS);
 /** Written before: visit after visit plans for the same Mondays, and a date is slow to write. */
 const written = new Map<number, string>();
@@ -32,6 +32,9 @@ export const daysBetween = (from: string, to: string): number => dayOf(to) - day
 
 /** The Monday of the week that holds the ISO date. */
 export const mondayOf = (iso: string): string => addDays(iso, -weekdayOf(dayOf(iso)));
+
+/** What is older is "older than 12 months": no year is longer. */
+export const DAYS_OF_12_MONTHS = 366;
 
 const SHORT = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"] as const;
 /** "Mon", "Tue" … of a day number. */
