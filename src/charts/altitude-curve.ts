@@ -1,6 +1,7 @@
 import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, records, table, withUnit } from "./entries.js";
+import { withUnit } from "../kernel/names.js";
+import { has, numberOf, records, table } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 /** The peak uptake to expect with altitude as a curve in its band, with the goal's altitude and what the task asks for. */

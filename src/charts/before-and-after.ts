@@ -1,7 +1,8 @@
+import { sinceBaseline } from "../kernel/entries.js";
 import type { Chart, Datum, Figure } from "../kernel/figure.js";
 import type { Change } from "../kernel/measure.js";
+import { plainNameOf, unitTail } from "../kernel/names.js";
 import type { Speech } from "../kernel/speech.js";
-import { plainNameOf, sinceBaseline, unitTail } from "./entries.js";
 import { layer, structured, x } from "./parts.js";
 
 /** The two values of a primary measure on its own scale: before hollow, now filled, each with the error of one test. */

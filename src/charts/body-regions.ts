@@ -1,7 +1,8 @@
 import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
 import type { Cell } from "../kernel/measure.js";
-import { has, numberOf, records, table, withUnit } from "./entries.js";
+import { withUnit } from "../kernel/names.js";
+import { has, numberOf, records, table } from "./entries.js";
 import { layer, structured, x } from "./parts.js";
 
 const PARTS = [

@@ -1,6 +1,7 @@
+import { sinceBaseline } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
-import { differenceUnit } from "../kernel/speech.js";
-import { nameOf, sinceBaseline } from "./entries.js";
+import { isClaim } from "../kernel/measure.js";
+import { nameOf, signedWithUnit } from "../kernel/names.js";
 import { layer, structured, x } from "./parts.js";
 
 const ROW = 32;
@@ -25,7 +26,7 @@ export const changeFigure: Chart = ({ results, speech }) => {
       at: inErrors(c.change, c.typicalError),
       measure: nameOf(speech, c.measure),
       verdict: speech.find(`verdicts.${c.verdict.replaceAll(/\W+/g, "_")}`) ?? c.verdict,
-      text: `${speech.signed(c.change, c.decimals)}\u00a0${differenceUnit(speech, c.unit)}`.trim(),
+      text: signedWithUnit(speech, c),
     }),
   );
   const intervals = drawn.flatMap((c, row): Datum[] =>
@@ -41,7 +42,7 @@ export const changeFigure: Chart = ({ results, speech }) => {
       ? []
       : [{ row, low: -inErrors(c.detectable, c.typicalError), high: inErrors(c.detectable, c.typicalError) }],
   );
-  const beyond = drawn.filter((c) => c.verdict.endsWith("beyond error"));
+  const beyond = drawn.filter(isClaim);
   const lane = {
     field: "row",
     type: "quantitative",

@@ -1,6 +1,6 @@
 import type { Datum, Figure } from "../kernel/figure.js";
+import { nameOf, unitOf, unitTail } from "../kernel/names.js";
 import type { Speech } from "../kernel/speech.js";
-import { nameOf, unitOf, unitTail } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 export interface DifferencePlotInput {

@@ -1,7 +1,6 @@
 /** How charts read results: by id and by column key; what is absent is undefined, never zero. */
 import { tableOf } from "../kernel/entries.js";
-import type { Cell, Change, Quantity, Table } from "../kernel/measure.js";
-import { measureInfo } from "../kernel/measures.js";
+import type { Cell, Table } from "../kernel/measure.js";
 import type { Results } from "../kernel/results.js";
 import type { Speech } from "../kernel/speech.js";
 
@@ -10,9 +9,6 @@ export function table(results: Results, id: string): Table | undefined {
   const found = tableOf(results, id);
   return found !== undefined && found.rows.length > 0 ? found : undefined;
 }
-/** Changes against the baseline, one a measure; those since another visit have longer ids and stand in the trend. */
-export const sinceBaseline = (results: Results): readonly Change[] =>
-  results.entries.filter((entry): entry is Change => entry.kind === "change" && entry.id === `change_${entry.measure}`);
 
 type Records = readonly Readonly<Record<string, Cell>>[];
 
@@ -37,23 +33,6 @@ export const has = (from: Table | undefined, ...keys: string[]): boolean =>
 export const numberOf = (cell: Cell | undefined): number | undefined =>
   typeof cell === "number" && Number.isFinite(cell) ? cell : undefined;
 
-/** Name of a measure in the report's language. */
-export const nameOf = (speech: Speech, id: string): string =>
-  speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? id.replaceAll("_", " ");
-export const plainNameOf = (speech: Speech, id: string): string =>
-  speech.find(`plain.${id}.name`) ?? measureInfo(id)?.plain?.name ?? nameOf(speech, id);
-
-/** "41.8 mL/kg/min", with the digits the measurement has. */
-export const withUnit = (speech: Speech, at: Pick<Quantity, "value" | "decimals" | "unit">): string =>
-  `${speech.number(at.value, at.decimals)}${unitTail(speech, at.unit)}`;
-export const unitTail = (speech: Speech, unit: string): string => {
-  const text = unitOf(speech, unit);
-  return text === "" ? "" : `\u00a0${text}`;
-};
-
 /** An axis title that is also the key of the visits: "Heart rate (per min)   ● 18 May 2026   ○ 2 Mar 2026". */
 export const visitKey = (title: string, now: Results, before: Results | undefined, speech: Speech): string =>
   before === undefined ? title : `${title}   ● ${speech.shortDate(now.date)}   ○ ${speech.shortDate(before.date)}`;
-
-/** A unit as it is printed: a ratio has none, "1/min" reads "per min". */
-export const unitOf = (speech: Speech, unit: string): string => speech.find(`units.${unit}`) ?? unit;

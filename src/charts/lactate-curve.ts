@@ -1,6 +1,7 @@
 import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, records, table, visitKey, withUnit } from "./entries.js";
+import { withUnit } from "../kernel/names.js";
+import { has, numberOf, records, table, visitKey } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 /** Blood lactate against work, with the threshold that is followed for the client and the earlier curve dashed. */

@@ -1,8 +1,8 @@
 import type { Chart, Datum, Figure } from "../kernel/figure.js";
 import type { Quantity } from "../kernel/measure.js";
+import { nameOf, unitOf, withUnit } from "../kernel/names.js";
 import { type CurvePoint, type NormPlace, normPlace } from "../kernel/norm-place.js";
 import type { Speech } from "../kernel/speech.js";
-import { nameOf, unitOf, withUnit } from "./entries.js";
 import { layer, structured, x } from "./parts.js";
 
 /**

@@ -1,6 +1,7 @@
 import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
-import { has, numberOf, records, table, withUnit } from "./entries.js";
+import { withUnit } from "../kernel/names.js";
+import { has, numberOf, records, table } from "./entries.js";
 import { framed, layer, names, x, y } from "./parts.js";
 
 /** Minute means of the resting measurement with the steady window that was chosen. */

@@ -1,7 +1,8 @@
 import { quantityOf } from "../kernel/entries.js";
 import type { Chart, Datum } from "../kernel/figure.js";
 import type { Table } from "../kernel/measure.js";
-import { has, numberOf, records, table, visitKey, withUnit } from "./entries.js";
+import { withUnit } from "../kernel/names.js";
+import { has, numberOf, records, table, visitKey } from "./entries.js";
 import { framed, layer, x, y } from "./parts.js";
 
 const LOADS = [

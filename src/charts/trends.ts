@@ -1,6 +1,6 @@
-import { quantityOf } from "../kernel/entries.js";
+import { quantityOf, sinceBaseline } from "../kernel/entries.js";
 import type { Chart } from "../kernel/figure.js";
-import { records, sinceBaseline, table } from "./entries.js";
+import { records, table } from "./entries.js";
 import { trendFigure } from "./trend-figure.js";
 
 /** A primary measure over three visits or more, each point with the error of one test and changed conditions marked. */

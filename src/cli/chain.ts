@@ -2,9 +2,10 @@
  * The chain behind one number: value, formula with source and check, inputs, and so on down to session keys. Works on
  * a results file alone, with the formulas' own descriptions beside it.
  */
+
 import type { AnyFormula, Source } from "../kernel/formula.js";
 import type { Entry, Origin } from "../kernel/measure.js";
-import { measureInfo } from "../kernel/measures.js";
+import { titleOf } from "../kernel/names.js";
 import type { Results } from "../kernel/results.js";
 import { toDecimals } from "../kernel/rounding.js";
 
@@ -51,7 +52,7 @@ export function chainOf(results: Results, id: string, formulas: readonly AnyForm
     const shown = new Set(below.map((b) => b.id));
     return {
       id: entry.id,
-      title: measureInfo(entry.id)?.title ?? entry.id.replaceAll("_", " "),
+      title: titleOf(entry.id),
       ...foundIn(entry),
       ...(origin.kind === "key" && origin.key !== "" ? { key: origin.key } : {}),
       ...(name === ""

@@ -3,8 +3,9 @@
  * another table, a changed choice. A cause is followed through the inputs down to where it began, so that one edited
  * weighing explains all that follows from it.
  */
+
 import type { Entry, FormulaInput } from "../kernel/measure.js";
-import { measureInfo } from "../kernel/measures.js";
+import { titleOf } from "../kernel/names.js";
 import type { Results } from "../kernel/results.js";
 import { toDecimals } from "../kernel/rounding.js";
 
@@ -54,7 +55,7 @@ export function moved(before: Results, after: Results): readonly Move[] {
     .filter((id) => changed(id) || normText(old.get(id)) !== normText(now.get(id)))
     .map((id) => ({
       id,
-      title: measureInfo(id)?.title ?? id.replaceAll("_", " "),
+      title: titleOf(id),
       ...contrast(old.get(id), now.get(id)),
       causes:
         old.has(id) === now.has(id) ? [...new Set(causesOf(id, new Set([id])))] : [appeared(now.has(id), general)],

@@ -1,5 +1,7 @@
 /** The numbers of one set of pairs as lines of text, for the terminal and for the page alike. */
+
 import type { Limits } from "../compare/error/typical-error-limits.js";
+import { unitOf } from "../kernel/names.js";
 import type { Speech } from "../kernel/speech.js";
 import type { OwnRetests } from "./own-retests.js";
 
@@ -7,8 +9,6 @@ export interface FactLine {
   readonly name: string;
   readonly value: string;
 }
-
-const unitOf = (speech: Speech, unit: string): string => speech.find(`units.${unit}`) ?? unit;
 
 export function retestFacts({ report, unit, decimals }: OwnRetests, speech: Speech): readonly FactLine[] {
   if (report === undefined) return [];

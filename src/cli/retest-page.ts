@@ -1,6 +1,8 @@
 /** `waymark retests --html`: the laboratory's own error as one page, with a plot and a table for each set of pairs. */
+
 import { differencePlot } from "../charts/difference-plot.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
+import { unitOf } from "../kernel/names.js";
 import type { WordTree } from "../kernel/speech.js";
 import { openPages } from "../report/pages.js";
 import type { ReportAssets } from "../report/render.js";
@@ -68,8 +70,8 @@ export async function retestPage(
         hasCaption: true,
         columns: ["pair", "test", "retest", "mean", "difference"].map((key) => ({
           title: speech.say(`retests.${key}`),
-          unit: key === "pair" ? "" : (speech.find(`units.${unit}`) ?? unit),
-          hasUnit: key !== "pair" && (speech.find(`units.${unit}`) ?? unit) !== "",
+          unit: key === "pair" ? "" : unitOf(speech, unit),
+          hasUnit: key !== "pair" && unitOf(speech, unit) !== "",
           number: true,
         })),
         rows,

@@ -20,9 +20,6 @@ export const VERDICTS = [
 ] as const;
 export type Verdict = (typeof VERDICTS)[number];
 
-/** Verdicts that claim a change. */
-export const isClaim = (verdict: string): boolean => verdict.endsWith("beyond error");
-
 const MOSTLY = 0.75; // "likely" in the usual scale of chances (Hopkins, from memory)
 
 /** From the 95 % interval of a change and, where a worthwhile change is known, its chances. */

@@ -1,5 +1,5 @@
 /** Entries of recorded results by id. */
-import type { Cell, Entry, Judgement, Quantity, Table } from "./measure.js";
+import type { Cell, Change, Entry, Judgement, Quantity, Table } from "./measure.js";
 import type { Results } from "./results.js";
 
 /** Made once a visit: comparing, planning, charts and reports look every measure up many times. */
@@ -32,6 +32,10 @@ export function tableOf(results: Results, id: string): Table | undefined {
   const entry = entryOf(results, id);
   return entry?.kind === "table" ? entry : undefined;
 }
+
+/** Changes against the baseline, one a measure; those since another visit have longer ids and stand in the trend. */
+export const sinceBaseline = (results: Results): readonly Change[] =>
+  results.entries.filter((entry): entry is Change => entry.kind === "change" && entry.id === `change_${entry.measure}`);
 
 /** A column of a table by its key, one cell a row; empty when the table has no such column. */
 export function columnOf(table: Table, key: string): readonly Cell[] {

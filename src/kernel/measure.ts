@@ -197,4 +197,7 @@ export interface Change {
   readonly because: string;
   readonly primary: boolean;
 }
+/** A change that is claimed: its 95 % interval leaves out zero. */
+export const isClaim = (change: Pick<Change, "verdict">): boolean => change.verdict.endsWith("beyond error");
+
 export type Entry = Quantity | NotGiven | Judgement | Table | Remark | Change;

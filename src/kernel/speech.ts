@@ -40,10 +40,6 @@ export class WordingError extends Error {
   }
 }
 
-/** The unit of a difference: 30 % less 27 % is 3 points, not 3 %. Other units serve values and differences alike. */
-export const differenceUnit = (speech: Pick<Speech, "find">, unit: string): string =>
-  speech.find(`difference_units.${unit}`) ?? speech.find(`units.${unit}`) ?? unit;
-
 /** A text, and the same cut at its {places}: literal, place, literal, place … literal. */
 interface Wording {
   readonly text: string;

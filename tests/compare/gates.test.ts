@@ -5,8 +5,7 @@
 import { describe, expect, it } from "vitest";
 import { compare } from "../../src/compare/compare.js";
 import { GATES, withinThreeHours } from "../../src/compare/gates.js";
-import { isClaim } from "../../src/compare/verdict.js";
-import type { Entry } from "../../src/kernel/measure.js";
+import { type Entry, isClaim } from "../../src/kernel/measure.js";
 import type { Results } from "../../src/kernel/results.js";
 import { CHOICES, CONDITIONS, changeOf, nothingKnown, quantity, visit } from "./visits.js";
 
@@ -161,7 +160,7 @@ function changed({ measure, now = {}, add = [] }: Case) {
 describe("comparability gate", () => {
   for (const one of [...CASES, ...OTHER])
     it(`claims nothing where ${one.gate} differs (${one.measure}), and claims otherwise`, () => {
-      expect(isClaim(changed({ gate: "", measure: one.measure }).verdict)).toBe(true);
+      expect(isClaim(changed({ gate: "", measure: one.measure }))).toBe(true);
       const change = changed(one);
       expect(change.verdict).toBe("not comparable");
       expect(change.differs).toHaveLength(1);
@@ -183,7 +182,7 @@ describe("comparability gate", () => {
 
   it("holds critical power against its own bouts, not against the incremental test of the visit", () => {
     const other = { ...CONDITIONS, mode: "treadmill", protocol: "ramp 15", ergometer: "belt" };
-    expect(isClaim(changed({ gate: "", measure: "critical_power", now: { conditions: other } }).verdict)).toBe(true);
+    expect(isClaim(changed({ gate: "", measure: "critical_power", now: { conditions: other } }))).toBe(true);
     const { critical_mode, ...silent } = CONDITIONS;
     expect(critical_mode).toBe("cycle");
     expect(changed({ gate: "", measure: "critical_power", now: { conditions: silent } }).verdict).toBe(
@@ -223,7 +222,7 @@ describe("comparability gate", () => {
         ),
         "change_body_mass_index",
       );
-    expect(isClaim(run("body-mass-index r1", []).verdict)).toBe(true);
+    expect(isClaim(run("body-mass-index r1", []))).toBe(true);
     expect(run("body-mass-index r2", []).differs).toEqual(["formula (body-mass-index r1, now body-mass-index r2)"]);
     const weak: Entry = {
       ...(OTHER.find((c) => c.gate === "validity remark")?.add?.[0] as Extract<Entry, { kind: "remark" }>),
@@ -255,7 +254,7 @@ describe("comparability gate", () => {
         "change_grip_strength",
       );
     expect(between("2 trials", "2 trials").unchecked).toEqual(["validity at both visits (2 trials; limit 3 %)"]);
-    expect(isClaim(between("2 trials", "2 trials").verdict)).toBe(true);
+    expect(isClaim(between("2 trials", "2 trials"))).toBe(true);
     expect(between("2 trials", "1 trial").verdict).toBe("not comparable");
   });
 
@@ -273,7 +272,7 @@ describe("comparability gate", () => {
         ),
         "change_vo2_peak",
       );
-    expect(isClaim(pair(184).verdict)).toBe(true);
+    expect(isClaim(pair(184))).toBe(true);
     expect(pair(184).unchecked?.join()).toContain("peak heart rates agree");
     expect(pair(169).verdict).toBe("not comparable");
   });

@@ -8,7 +8,7 @@ import { limitsOfAgreement } from "../../src/compare/error/limits-of-agreement.j
 import type { Pair } from "../../src/compare/error/pairs.js";
 import { meanSquares } from "../../src/compare/error/two-way-variance.js";
 import { retestReport, suspects } from "../../src/compare/retest-report.js";
-import { isClaim } from "../../src/compare/verdict.js";
+import { isClaim } from "../../src/kernel/measure.js";
 import { sampleSd } from "../../src/kernel/statistics.js";
 import { CONDITIONS, changeOf, quantity, tablesKnown, visit } from "./visits.js";
 
@@ -93,7 +93,7 @@ describe.skipIf(!here(SKIERS))(
             conditions: { ...CONDITIONS, mode: "treadmill" },
           });
         const entries = compare(at("2026-06-15", b, "retest"), [at("2026-05-11", a, "baseline")], tablesKnown);
-        return isClaim(changeOf(entries, "change_vo2_peak_per_mass").verdict);
+        return isClaim(changeOf(entries, "change_vo2_peak_per_mass"));
       });
       expect(claims.length).toBeLessThanOrEqual(2);
     });

@@ -10,9 +10,8 @@ import { fileURLToPath } from "node:url";
 import { compare } from "../../src/compare/compare.js";
 import type { Pair } from "../../src/compare/error/pairs.js";
 import type { Known } from "../../src/compare/known.js";
-import { isClaim } from "../../src/compare/verdict.js";
 import type { TypicalErrorTable } from "../../src/kernel/generated/typical-error.js";
-import type { Change } from "../../src/kernel/measure.js";
+import { type Change, isClaim } from "../../src/kernel/measure.js";
 import { catalogue, type MeasureId } from "../../src/kernel/measures.js";
 import { roundTo } from "../../src/kernel/rounding.js";
 import { changeOf, nothingKnown, quantity, visit } from "../compare/visits.js";
@@ -140,7 +139,7 @@ export function falseAlarmStudy(setting: Setting, pairs: number, seed: number): 
   for (let i = 0; i < pairs; i++) {
     const truth = someone(setting, lucky);
     const change = onePair(setting, truth, truth, lucky);
-    if (isClaim(change.verdict)) claimed++;
+    if (isClaim(change)) claimed++;
     if ((change.low as number) <= 0 && (change.high as number) >= 0) held++;
   }
   return { setting: setting.name, pairs, claimed: (100 * claimed) / pairs, held: (100 * held) / pairs };

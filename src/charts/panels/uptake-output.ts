@@ -1,6 +1,7 @@
 import { quantityOf } from "../../kernel/entries.js";
 import type { Chart } from "../../kernel/figure.js";
-import { has, withUnit } from "../entries.js";
+import { withUnit } from "../../kernel/names.js";
+import { has } from "../entries.js";
 import { testData } from "../test-data.js";
 import { timePanel } from "./time-panel.js";
 

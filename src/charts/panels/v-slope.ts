@@ -1,6 +1,7 @@
 import { quantityOf } from "../../kernel/entries.js";
 import type { Chart, Datum } from "../../kernel/figure.js";
-import { numberOf, records, table, withUnit } from "../entries.js";
+import { withUnit } from "../../kernel/names.js";
+import { numberOf, records, table } from "../entries.js";
 import { bands, layer, x, y } from "../parts.js";
 import { testData, thresholds } from "../test-data.js";
 import { xyPanel } from "./xy-panel.js";

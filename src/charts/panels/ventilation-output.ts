@@ -1,6 +1,6 @@
 import { quantityOf } from "../../kernel/entries.js";
 import type { Chart } from "../../kernel/figure.js";
-import { withUnit } from "../entries.js";
+import { withUnit } from "../../kernel/names.js";
 import { testData } from "../test-data.js";
 import { xyPanel } from "./xy-panel.js";
 

@@ -2,9 +2,11 @@
  * Results as an HL7 FHIR R4 Bundle of Observations (hl7.org/fhir/R4): one a number, with the LOINC code where the
  * catalogue has one and the UCUM code of its unit. The subject is named by pseudonym alone. Texts in, text out.
  */
+
 import { createHash } from "node:crypto";
 import type { Quantity } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
+import { titleOf } from "../../kernel/names.js";
 import type { Results } from "../../kernel/results.js";
 import { toDecimals } from "../../kernel/rounding.js";
 import { ucumOf } from "./ucum.js";
@@ -98,7 +100,7 @@ function code({ id }: Quantity): Json {
   const own = { system: OWN, code: id };
   return {
     coding: info?.loinc === undefined ? [own] : [{ system: LOINC, code: info.loinc }, own],
-    text: info?.title ?? id.replaceAll("_", " "),
+    text: titleOf(id),
   };
 }
 

@@ -1,4 +1,5 @@
 /** A client's page: what needs a person, primary outcomes and their course, goals, visits with their reports. */
+import { nameOf } from "../../kernel/names.js";
 import type { Speech } from "../../kernel/speech.js";
 import type { Pages } from "../pages.js";
 import { told } from "../view/context.js";
@@ -7,7 +8,7 @@ import { type Course, courseOf, knownError } from "./course.js";
 import { dueAfter } from "./due.js";
 import type { Link } from "./links.js";
 import type { Outcome, VisitSummary } from "./visit-summary.js";
-import { changeText, flagText, measureName, sectionName, textTable, valueText, verdictWord } from "./words.js";
+import { changeText, flagText, sectionName, textTable, valueText, verdictWord } from "./words.js";
 
 const EDITIONS = ["practitioner", "client", "referral"] as const;
 
@@ -83,7 +84,7 @@ function outcomeTable(speech: Speech, courses: readonly Course[]) {
   const rows = courses.map(({ measure, points }) => {
     const [first, last] = [points[0] as Outcome, points[points.length - 1] as Outcome];
     return [
-      measureName(speech, measure),
+      nameOf(speech, measure),
       valueText(speech, first, first.value),
       valueText(speech, last, last.value),
       changeText(speech, last),
@@ -98,7 +99,7 @@ function outcomeTable(speech: Speech, courses: readonly Course[]) {
 
 /** Every value of the primary outcomes, one row a visit; what differs from the visit before stands beside it. */
 function courseTable(speech: Speech, visits: readonly VisitSummary[], courses: readonly Course[]): TableView {
-  const names = courses.map(({ measure }) => measureName(speech, measure));
+  const names = courses.map(({ measure }) => nameOf(speech, measure));
   const rows = visits.map((visit) => [
     speech.shortDate(visit.date),
     ...courses.map(({ measure }) => {
@@ -115,7 +116,7 @@ function courseTable(speech: Speech, visits: readonly VisitSummary[], courses: r
       ? []
       : [
           speech.say("overview.error_from", {
-            measure: measureName(speech, measure),
+            measure: nameOf(speech, measure),
             from: told({ speech }, from.replace(/\.$/, "")),
           }),
         ];
@@ -128,7 +129,7 @@ function courseTable(speech: Speech, visits: readonly VisitSummary[], courses: r
 function goalTable(speech: Speech, last: VisitSummary) {
   const columns = ["measure", "verdict", "because"].map((key) => speech.say(`overview.column.${key}`));
   const rows = last.goals.map(({ measure, verdict, because }) => [
-    measureName(speech, measure),
+    nameOf(speech, measure),
     verdictWord(speech, verdict),
     told({ speech }, because),
   ]);

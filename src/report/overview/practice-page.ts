@@ -1,10 +1,11 @@
 /** The page of a practice: what is open, who is due, what was not measured again, and every client with all visits. */
+import { nameOf } from "../../kernel/names.js";
 import type { Speech } from "../../kernel/speech.js";
 import type { Pages } from "../pages.js";
 import { dueText } from "./client-page.js";
 import { type Due, dueAfter, missingSince } from "./due.js";
 import type { VisitSummary } from "./visit-summary.js";
-import { changeText, flagText, measureName, sectionName, verdictWord } from "./words.js";
+import { changeText, flagText, sectionName, verdictWord } from "./words.js";
 
 /** What the practice's page keeps of a client: a few lines, so that memory follows the number of clients, not of numbers. */
 export interface ClientLine {
@@ -134,7 +135,7 @@ function groupsOf(speech: Speech, lines: readonly ClientLine[]) {
         outcomes: line.last.outcomes
           .filter((outcome) => outcome.change !== undefined)
           .map((outcome) => ({
-            name: measureName(speech, outcome.measure),
+            name: nameOf(speech, outcome.measure),
             change: changeText(speech, outcome),
             verdict: outcome.verdict === undefined ? "" : verdictWord(speech, outcome.verdict),
           })),

@@ -1,27 +1,17 @@
-/** How the overview pages name things: measures, sections, verdicts, units. */
+/** How the overview pages name things: sections, verdicts, units. */
 
-import { measureInfo } from "../../kernel/measures.js";
+import { signedWithUnit, withUnit } from "../../kernel/names.js";
 import type { Speech } from "../../kernel/speech.js";
-import { differenceUnit } from "../../kernel/speech.js";
 import { told } from "../view/context.js";
 import type { TableView } from "../view/types.js";
 import type { Flag, Outcome } from "./visit-summary.js";
 
-export const measureName = (speech: Speech, id: string): string =>
-  speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? id.replaceAll("_", " ");
 export const sectionName = (speech: Speech, id: string): string => speech.find(`sections.${id}`) ?? id;
 export const verdictWord = (speech: Speech, verdict: string): string =>
   speech.find(`verdicts.${verdict.replaceAll(/\W+/g, "_")}`) ?? told({ speech }, verdict);
-const unitTail = (speech: Speech, unit: string): string => {
-  const text = speech.find(`units.${unit}`) ?? unit;
-  return text === "" ? "" : `\u00a0${text}`;
-};
-export const valueText = (speech: Speech, at: Outcome, value: number): string =>
-  `${speech.number(value, at.decimals)}${unitTail(speech, at.unit)}`;
+export const valueText = (speech: Speech, at: Outcome, value: number): string => withUnit(speech, { ...at, value });
 export const changeText = (speech: Speech, at: Outcome): string =>
-  at.change === undefined
-    ? speech.say("overview.no_change")
-    : `${speech.signed(at.change, at.decimals)}\u00a0${differenceUnit(speech, at.unit)}`.trim();
+  at.change === undefined ? speech.say("overview.no_change") : signedWithUnit(speech, { ...at, change: at.change });
 
 export const flagText = (speech: Speech, { text, values }: Flag): string =>
   values === undefined

@@ -1,14 +1,14 @@
 /** The page of changes: figure, the primary outcomes in words, every change as number, bar and verdict. */
+import { sinceBaseline } from "../../kernel/entries.js";
 import type { Change } from "../../kernel/measure.js";
 import { changeBar } from "./bar.js";
 import { type Context, entriesOf, nameOf, sectionOf, told, toldSentence, unitText, valueWithUnit } from "./context.js";
 import { judgementsOf, verdictText } from "./sections.js";
-import { sinceBaseline } from "./summary.js";
 import type { ChangesView } from "./types.js";
 
 export function changesView(context: Context): ChangesView {
   const drawn = [...context.drawn.values()].filter((figure) => figure.section === "change");
-  const changes = [...sinceBaseline(context)].sort((a, b) => Number(b.primary) - Number(a.primary));
+  const changes = [...sinceBaseline(context.results)].sort((a, b) => Number(b.primary) - Number(a.primary));
   const since = entriesOf(context, "change").filter((change) => !changes.includes(change));
   const origins = [...new Set(changes.flatMap((change) => change.errorFrom ?? []))];
   const told = changes.filter((change) => change.primary).map((change) => toldOf(context, change));

@@ -6,6 +6,7 @@ import type { Client } from "../../kernel/generated/client.js";
 import type { Laboratory } from "../../kernel/generated/laboratory.js";
 import type { Cell, Entry, Quantity, Section } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
+import * as names from "../../kernel/names.js";
 import type { Results } from "../../kernel/results.js";
 import type { Rule } from "../../kernel/rule.js";
 import { ISO_DATE, type Speech } from "../../kernel/speech.js";
@@ -55,20 +56,8 @@ export const english = ({ speech }: Pick<Context, "speech">, text: string): stri
 /** A text as it is told, ended like a sentence. */
 export const toldSentence = (context: Pick<Context, "speech">, text: string): string => sentence(told(context, text));
 
-export const nameOf = ({ speech }: Context, id: string): string =>
-  speech.find(`measures.${id}`) ?? measureInfo(id)?.title ?? comparedName(speech, id) ?? id.replaceAll("_", " ");
-
-/** Names of what comparing visits writes: ids made of a kind and a measure (goal_vo2_peak_per_mass_1). */
-function comparedName(speech: Speech, id: string): string | undefined {
-  const [, kind, measure = ""] = /^(goal|explained|trend|change)_(.+?)(?:_\d+)?$/.exec(id) ?? [];
-  if (kind === undefined) return undefined;
-  const own = speech.find(`compared.${measure}`);
-  if (kind === "change" && own !== undefined) return own;
-  const name = speech.find(`measures.${measure}`) ?? measureInfo(measure)?.title;
-  return name === undefined ? undefined : speech.say(`compared.${kind}`, { measure: name });
-}
-export const plainNameOf = (context: Context, id: string): string =>
-  context.speech.find(`plain.${id}.name`) ?? measureInfo(id)?.plain?.name ?? nameOf(context, id);
+export const nameOf = ({ speech }: Context, id: string): string => names.nameOf(speech, id);
+export const plainNameOf = ({ speech }: Context, id: string): string => names.plainNameOf(speech, id);
 export const sectionOf = (entry: Entry): Section | "other" => {
   if (entry.kind === "remark") return "validity";
   if (entry.kind === "change") return "change";
@@ -76,13 +65,12 @@ export const sectionOf = (entry: Entry): Section | "other" => {
   return measureInfo(entry.id)?.section ?? "other";
 };
 
-/** A unit as it is printed: a ratio has none, "1/min" reads "per min". */
-export const unitText = ({ speech }: Context, unit: string): string => speech.find(`units.${unit}`) ?? unit;
+export const unitText = ({ speech }: Context, unit: string): string => names.unitOf(speech, unit);
 
 export const valueText = ({ speech }: Context, at: Pick<Quantity, "value" | "decimals">): string =>
   speech.number(at.value, at.decimals);
-export const valueWithUnit = (context: Context, at: Pick<Quantity, "value" | "decimals" | "unit">): string =>
-  `${valueText(context, at)}\u00a0${unitText(context, at.unit)}`.trim();
+export const valueWithUnit = ({ speech }: Context, at: Pick<Quantity, "value" | "decimals" | "unit">): string =>
+  names.withUnit(speech, at);
 
 export function cellText(context: Context, cell: Cell | undefined, decimals: number): string {
   const { speech } = context;

@@ -1,18 +1,18 @@
 /** The few measures a summary leads with: the primary ones at a retest, else those a client is shown, five at most. */
 
+import { sinceBaseline } from "../../kernel/entries.js";
 import type { Change, Quantity } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
+import { differenceUnit } from "../../kernel/names.js";
 import { normPlace } from "../../kernel/norm-place.js";
-import { differenceUnit } from "../../kernel/speech.js";
 import { type Context, entriesOf, opening, plainNameOf, quantityOf, toldSentence, valueWithUnit } from "./context.js";
 import { normSentence } from "./norm-text.js";
-import { sinceBaseline } from "./summary.js";
 import type { FigureView, KeyMeasure } from "./types.js";
 
 const MOST = 5;
 
 export function keyMeasures(context: Context): KeyMeasure[] {
-  const changed = sinceBaseline(context)
+  const changed = sinceBaseline(context.results)
     .filter((change) => change.primary)
     .slice(0, MOST);
   if (changed.length > 0) return changed.map((change) => changedMeasure(context, change));

@@ -1,6 +1,6 @@
 import type { NormPosition, Quantity } from "../../kernel/measure.js";
 import { normPlace } from "../../kernel/norm-place.js";
-import { type Context, sentence, told, unitText } from "./context.js";
+import { type Context, sentence, told, valueWithUnit } from "./context.js";
 import { shortCitation } from "./sources.js";
 
 /** A norm position in a few words for a table cell: never a percentage of people, always counted of 100. */
@@ -28,8 +28,7 @@ export function normNotes(context: Context, quantity: Quantity): string[] {
 
 function positionText(context: Context, quantity: Quantity, norm: NormPosition): string {
   const { speech } = context;
-  const number = (value: number) =>
-    `${speech.number(value, quantity.decimals)}\u00a0${unitText(context, quantity.unit)}`.trim();
+  const number = (value: number) => valueWithUnit(context, { ...quantity, value });
   const parts: string[] = [];
   if (norm.percentile !== undefined) parts.push(speech.say("norms.percentile", { lower: lowerOf(norm.percentile) }));
   if (norm.percentPredicted !== undefined)

@@ -1,9 +1,9 @@
 /** The sentences a report opens with: what the client came for, what was found, what comes next. */
 
-import { judgementOf } from "../../kernel/entries.js";
-import type { Change, Judgement } from "../../kernel/measure.js";
+import { judgementOf, sinceBaseline } from "../../kernel/entries.js";
+import { type Change, isClaim, type Judgement } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
-import { differenceUnit } from "../../kernel/speech.js";
+import { signedWithUnit } from "../../kernel/names.js";
 import {
   type Context,
   entriesOf,
@@ -28,11 +28,6 @@ const NEEDS_A_PERSON: Readonly<Record<string, RegExp>> = {
 export const leading = (context: Context): Judgement[] =>
   entriesOf(context, "judgement").filter((judgement) => NEEDS_A_PERSON[judgement.id]?.test(judgement.verdict));
 
-/** Changes against the baseline; those against other visits are named by their date. */
-export const sinceBaseline = (context: Context): Change[] =>
-  entriesOf(context, "change").filter((change) => change.id === `change_${change.measure}`);
-export const isCertain = (change: Change): boolean => change.verdict.endsWith("beyond error");
-
 export function threeSentences(context: Context): string[] {
   const { speech, client, results } = context;
   const goal = client.goals?.[0]?.goal;
@@ -43,8 +38,8 @@ export function threeSentences(context: Context): string[] {
 
 function found(context: Context): string {
   const { speech } = context;
-  const changes = sinceBaseline(context).filter((change) => change.primary);
-  const certain = changes.filter(isCertain);
+  const changes = sinceBaseline(context.results).filter((change) => change.primary);
+  const certain = changes.filter(isClaim);
   if (certain.length > 0)
     return speech.say("client.found_change", { changes: speech.list(certain.map((c) => moved(context, c))) });
   if (changes.length > 0) return speech.say("client.found_no_change");
@@ -109,8 +104,8 @@ export function practitionerSummary(context: Context): string[] {
       : [];
   });
   if (thresholds.length > 0) facts.push(speech.say("summary.thresholds", { thresholds: speech.list(thresholds) }));
-  const primary = sinceBaseline(context).filter((change) => change.primary);
-  const certain = primary.filter(isCertain).map((change) => changeText(context, change));
+  const primary = sinceBaseline(context.results).filter((change) => change.primary);
+  const certain = primary.filter(isClaim).map((change) => changeText(context, change));
   if (primary.length > 0)
     facts.push(
       certain.length === 0
@@ -123,7 +118,6 @@ export function practitionerSummary(context: Context): string[] {
 }
 
 const changeText = (context: Context, change: Change): string => {
-  const size =
-    `${context.speech.signed(change.change, change.decimals)}\u00a0${differenceUnit(context.speech, change.unit)}`.trim();
+  const size = signedWithUnit(context.speech, change);
   return `${withinSentence(context, nameOf(context, change.measure))} ${size}`;
 };

@@ -1,10 +1,10 @@
 /** Names of what comparing visits writes, in both languages. */
 import { describe, expect, it } from "vitest";
+import { nameOf } from "../../src/kernel/names.js";
 import { speechOf } from "../../src/kernel/speech.js";
-import { type Context, nameOf } from "../../src/report/view/context.js";
-import { wordsOf } from "./assets.js";
+import { wordsOf } from "../report/assets.js";
 
-const named = (id: string, language = "en") => nameOf({ speech: speechOf(wordsOf(language)) } as Context, id);
+const named = (id: string, language = "en") => nameOf(speechOf(wordsOf(language)), id);
 
 describe("names of comparisons", () => {
   it("are words, not ids", () => {
