@@ -53,6 +53,8 @@ export function readPdfObjects(text: string): PdfObjects {
 }
 
 const PER_STREAM = 4000;
+/** Level 6 makes the file 3 % smaller and takes twice the time. */
+const LEVEL = 4;
 /** Bytes of a row of the cross-reference stream. */
 const WIDTH = 7;
 
@@ -89,7 +91,7 @@ export function writePdf({ objects, root, info, size }: PdfObjects, id: string):
   };
   const packed = (number: number, dictionary: string, bytes: Uint8Array): void =>
     place(number, () => {
-      const small = pako.deflate(bytes, { level: 6 });
+      const small = pako.deflate(bytes, { level: LEVEL });
       write(`<<${dictionary}/Filter/FlateDecode/Length ${small.length}>>\nstream\n`);
       write(small);
       write("\nendstream");

@@ -25,7 +25,8 @@ export function finishPdf(printed: Uint8Array, facts: PdfFacts): Uint8Array {
   const steady = (content: string): string =>
     content.endsWith("endstream") ? content : content.replace(/\(node\d{8}\)/g, (node) => numbered(node, nodes));
   const xmp = Buffer.from(metadata(facts), "utf8");
-  const all = new Map([...slimStructure(objects)].map(([number, content]) => [number, steady(content)]));
+  const all = slimStructure(objects);
+  for (const [number, content] of all) all.set(number, steady(content));
   all.set(info, `<<${information(facts)}>>`);
   all.set(root, `${steady(catalog).slice(0, -2)}\n/Metadata ${size} 0 R>>`);
   all.set(size, `<</Type/Metadata/Subtype/XML/Length ${xmp.length}>>\nstream\n${xmp.toString("latin1")}\nendstream`);
@@ -37,7 +38,7 @@ const latin1 = ({ buffer, byteOffset, length }: Uint8Array): string =>
 
 /** Node names come from a counter of the browser: count them from one in each document. */
 function numbered(node: string, nodes: Map<string, string>): string {
-  const known = nodes.get(node) ?? `(node${String(nodes.size + 1).padStart(8, "0")})`;
+  const known = nodes.get(node) ?? `(${String(nodes.size + 1).padStart(6, "0")})`;
   nodes.set(node, known);
   return known;
 }
