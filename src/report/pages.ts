@@ -5,8 +5,10 @@
 import type { Figure } from "../kernel/figure.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import { type Speech, speechOf, type WordTree } from "../kernel/speech.js";
+import { signsOf } from "./characters.js";
 import { withEnglishMarked } from "./english.js";
-import { cssText, fontFaces, type ReportAssets } from "./render.js";
+import { facesOf, withItsFaces } from "./faces.js";
+import { cssText, type ReportAssets } from "./render.js";
 import { openSvgDrawer } from "./svg.js";
 import { compileTemplates } from "./templates.js";
 import type { FigureView, Head } from "./view/types.js";
@@ -39,8 +41,8 @@ export function openPages(
   const speech = speechOf(words);
   const templates = compileTemplates(assets.templates);
   const drawer = openSvgDrawer(assets.theme);
-  const fonts = Object.fromEntries(Object.entries(assets.fonts).filter(([file]) => FACES.includes(file)));
-  const style = `${fontFaces(fonts)}\n${sheet(laboratory, speech)}\n${assets.css}\n${assets.pagesCss}${assets.ownCss ?? ""}`;
+  const faces = facesOf(assets, FACES);
+  const style = `${faces.common}\n${sheet(laboratory, speech)}\n${assets.css}\n${assets.pagesCss}${assets.ownCss ?? ""}`;
   const marks = { decimal: speech.say("language.decimal_sign"), thousands: speech.say("language.thousands") };
   const lines = [laboratory.address, laboratory.letterhead].flatMap((text) => text?.split("\n") ?? []);
   return {
@@ -79,7 +81,8 @@ export function openPages(
         head,
       };
       const html = template({ ...view, ...shared, edition: page });
-      return speech.language === "en" ? html : withEnglishMarked(html);
+      const told = speech.language === "en" ? html : withEnglishMarked(html);
+      return withItsFaces(told, signsOf(told), faces);
     },
   };
 }

@@ -7,8 +7,9 @@ import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Results } from "../kernel/results.js";
 import type { Rule } from "../kernel/rule.js";
 import { speechOf, type WordTree } from "../kernel/speech.js";
-import { printable } from "./characters.js";
+import { printable, signsOf } from "./characters.js";
 import { withEnglishMarked } from "./english.js";
+import { type Faces, facesOf, withItsFaces } from "./faces.js";
 import { remembering } from "./remembered-figures.js";
 import { openSvgDrawer, type SvgDrawer, type Theme } from "./svg.js";
 import { compileTemplates, type Page, type TemplateSet } from "./templates.js";
@@ -49,7 +50,7 @@ export interface ReportAssets {
   readonly pagesCss: string;
   /** A practice's own style, read after ours on every page. */
   readonly ownCss?: string;
-  /** theme/fonts/*.woff2 by file name without ending. */
+  /** theme/fonts/*.woff2 by file name without ending: each face whole, and as "…-common". */
   readonly fonts: Readonly<Record<string, Uint8Array>>;
   /** Keep drawn figures, for a report that is rendered again and again with little changed. */
   readonly remember?: boolean;
@@ -62,7 +63,7 @@ export interface Reporter {
 export function openReporter(assets: ReportAssets): Reporter {
   const pages = compileTemplates(assets.templates);
   const drawer = assets.remember ? remembering(openSvgDrawer(assets.theme)) : openSvgDrawer(assets.theme);
-  const faces = fontFaces(assets.fonts);
+  const faces = facesOf(assets);
   const once = oncePerFigure(drawer);
   return { renderReport: (input) => render(input, assets, pages, once, faces) };
 }
@@ -94,7 +95,7 @@ async function render(
   assets: ReportAssets,
   pages: Readonly<Record<string, Page>>,
   drawer: SvgDrawer,
-  faces: string,
+  faces: Faces,
 ): Promise<string> {
   const speech = speechOf(input.words);
   const marks = { decimal: speech.say("language.decimal_sign"), thousands: speech.say("language.thousands") };
@@ -122,7 +123,7 @@ async function render(
     });
   }
   const context: Context = { ...input, speech, drawn };
-  const style = `${faces}\n${pageRule(input, speech)}\n${assets.css}${assets.ownCss ?? ""}`;
+  const style = `${faces.common}\n${pageRule(input, speech)}\n${assets.css}${assets.ownCss ?? ""}`;
   const shared = { ...frame(context, input.edition, style, input.logo ?? ""), words: input.words };
   const view =
     input.edition === "practitioner"
@@ -133,7 +134,9 @@ async function render(
   const page = pages[PAGES[input.edition]];
   if (page === undefined) throw new Error(`no template ${PAGES[input.edition]}`);
   const html = page(view);
-  return printable(speech.language === "en" ? html : withEnglishMarked(html), assets.theme);
+  const told = speech.language === "en" ? html : withEnglishMarked(html);
+  const signs = signsOf(told);
+  return withItsFaces(printable(told, signs, assets.theme), signs, faces);
 }
 
 /** Where the numbers behind a figure stand: its table in the results, the table of changes, or its own among the data. */
@@ -147,24 +150,6 @@ function dataLink(figure: Figure, results: Results): { readonly dataHref: string
 }
 
 const PAGES: Readonly<Record<Edition, string>> = { practitioner: "report", client: "client", referral: "referral" };
-
-const FACES: Readonly<Record<string, readonly [family: string, weight: number, style: string]>> = {
-  "serif-regular": ["Waymark Serif", 400, "normal"],
-  "serif-bold": ["Waymark Serif", 600, "normal"],
-  "sans-regular": ["Waymark Sans", 400, "normal"],
-  "sans-bold": ["Waymark Sans", 600, "normal"],
-};
-export const fontFaces = (fonts: Readonly<Record<string, Uint8Array>>): string =>
-  Object.entries(FACES)
-    .flatMap(([file, [family, weight, style]]) => {
-      const bytes = fonts[file];
-      if (bytes === undefined) return [];
-      const url = `data:font/woff2;base64,${Buffer.from(bytes).toString("base64")}`;
-      return [
-        `@font-face{font-family:"${family}";font-weight:${weight};font-style:${style};src:url(${url}) format("woff2")}`,
-      ];
-    })
-    .join("\n");
 
 /** Running head and foot of the printed page: they need the visit's own words, so they are written per report. */
 function pageRule(input: ReportInput, speech: ReturnType<typeof speechOf>): string {

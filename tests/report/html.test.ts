@@ -5,7 +5,7 @@ import { speechOf, type WordTree } from "../../src/kernel/speech.js";
 import { openReporter } from "../../src/report/render.js";
 import { compileTemplates, TemplateError } from "../../src/report/templates.js";
 import { assets, EDITIONS, inputOf, wordsOf } from "./assets.js";
-import { bare, baseline, retest } from "./fixture.js";
+import { bare, baseline, laboratory, retest } from "./fixture.js";
 
 const reporter = openReporter(assets);
 const text = (html: string): string =>
@@ -157,6 +157,27 @@ describe("what lab.yaml asks for", () => {
     for (const edition of EDITIONS)
       for (const language of ["en", "de"])
         expect(await reporter.renderReport(inputOf(edition, language))).not.toContain("[U+");
+  });
+});
+
+describe("the faces of a page", () => {
+  const weighs = (html: string): number => (/<style>[\s\S]*?<\/style>/.exec(html)?.[0] ?? "").length;
+  const embeds = (html: string, file: string): boolean =>
+    html.includes(Buffer.from(assets.fonts[file] as Uint8Array).toString("base64"));
+  const FILES = ["serif-regular", "serif-bold", "sans-regular", "sans-bold"];
+  it("are those of the common signs, of half the weight", async () => {
+    for (const edition of EDITIONS)
+      for (const language of ["en", "de"]) {
+        const html = await reporter.renderReport(inputOf(edition, language));
+        for (const file of FILES) expect([embeds(html, `${file}-common`), embeds(html, file)]).toEqual([true, false]);
+        expect(weighs(html)).toBeLessThan(100_000);
+      }
+  });
+  it("are whole where a sign is not common, and beside a style of the practice's own", async () => {
+    const inZazolc = { ...inputOf("referral"), laboratory: { ...laboratory, name: "Zażółć" } };
+    const styled = openReporter({ ...assets, ownCss: "h1{color:teal}" });
+    for (const html of [await reporter.renderReport(inZazolc), await styled.renderReport(inputOf("referral"))])
+      for (const file of FILES) expect([embeds(html, `${file}-common`), embeds(html, file)]).toEqual([false, true]);
   });
 });
 

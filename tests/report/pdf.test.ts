@@ -3,6 +3,7 @@ import { PDFDict, PDFDocument, PDFName } from "pdf-lib";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser } from "../../src/report/browser.js";
+import { COMMON } from "../../src/report/faces.js";
 import type { PdfFacts } from "../../src/report/pdf.js";
 import { openPrinter, type Printer } from "../../src/report/printer.js";
 import { openReporter } from "../../src/report/render.js";
@@ -126,18 +127,20 @@ describe.skipIf(found === undefined)("PDF (skipped where no Chromium is to be ha
     expect(Buffer.compare(own, plain)).not.toBe(0);
     expect(pictured.length).toBeGreaterThan(plain.length);
   });
-  it("holds a glyph for every character the fonts claim, and asks no other font", async () => {
-    const characters = Object.keys(assets.theme.widths["sans-regular"] ?? {}).filter(
-      (c) => c.trim() !== "" && c !== "\u200b",
-    );
+  it.each([
+    ["common", COMMON, assets],
+    ["whole", Object.keys(assets.theme.widths["sans-regular"] ?? {}).join(""), { ...assets, ownCss: " " }],
+  ])("holds a glyph for every character the %s fonts claim, and asks no other font", async (_, claimed, dress) => {
+    const characters = [...claimed].filter((c) => c.trim() !== "" && !/[\u00ad\u200b]/.test(c));
     const lines = characters
       .map((c) =>
         `<p>V${/\p{M}/u.test(c) ? c : ` ${c}`}</p>`.replace(/ ([<&])/, (_, s) => (s === "<" ? " &lt;" : " &amp;")),
       )
       .join("");
-    const html = (await reporter.renderReport(inputOf("referral"))).replace(
+    const page = await openReporter(dress).renderReport(inputOf("referral"));
+    const html = page.replace(
       /<main>[\s\S]*<\/main>/,
-      `<main>${lines}</main>`,
+      `<main>${lines}<h2>${lines.replaceAll(/<.?p>/g, "")}</h2></main>`,
     );
     for (const font of await fontsOf(await printer.print(html, facts))) expect(font).toMatch(/\+Waymark/);
   });

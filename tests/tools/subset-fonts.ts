@@ -1,5 +1,5 @@
 /**
- * Cuts the report's fonts to the characters a report can hold and writes them to templates/theme/fonts, with their
+ * Cuts the report's fonts to the characters a report can hold, and again to the common ones, and writes them to templates/theme/fonts, with their
  * licence and the widths that charts measure text by. Run it only when a character must be added:
  *
  *     npm install --no-save source-sans@3.52.0 source-serif@4.5.1 && npx tsx tests/tools/subset-fonts.ts
@@ -10,6 +10,7 @@ import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 // @ts-expect-error the package carries no types
 import subsetFont from "subset-font";
+import { COMMON } from "../../src/report/faces.js";
 
 const packages = process.argv[2] ?? "node_modules";
 const folder = "templates/theme/fonts";
@@ -35,6 +36,7 @@ const CHARACTERS = String.fromCodePoint(
   ...[0x2202, 0x2206, 0x220f, 0x2211, 0x2212, 0x2215, 0x2219, 0x221a, 0x221e, 0x222b, 0x2248, 0x2260, 0x2264, 0x2265],
   ...[0x25a0, 0x25a1, 0x25b2, 0x25b3, 0x25bc, 0x25ca, 0x25cb, 0x25cf, 0x2713, 0x2717],
 );
+const FEATURES = ["kern", "mark", "mkmk", "ccmp", "locl", "lnum", "tnum"];
 const FACES = [
   {
     file: "serif-regular",
@@ -157,7 +159,7 @@ for (const face of FACES) {
   const original = readFileSync(join(packages, face.from));
   const cut = await subsetFont(original, CHARACTERS, {
     targetFormat: "sfnt",
-    keepFeatures: ["kern", "mark", "mkmk", "ccmp", "locl", "lnum", "tnum"],
+    keepFeatures: FEATURES,
     noHinting: true,
   });
   const postscript = `${face.family.replace(" ", "")}-${face.style}`;
@@ -172,14 +174,11 @@ for (const face of FACES) {
     13: licence,
   });
   const named = assemble(tablesOf(cut).map((t) => (t.tag === "name" ? { tag: "name", bytes: name } : t)));
-  writeFileSync(
-    join(folder, `${face.file}.woff2`),
-    await subsetFont(named, CHARACTERS, {
-      targetFormat: "woff2",
-      preserveNameIds: [0, 13],
-      keepFeatures: ["kern", "mark", "mkmk", "ccmp", "locl", "lnum", "tnum"],
-    }),
-  );
+  const files = { [face.file]: CHARACTERS, [`${face.file}-common`]: COMMON };
+  for (const [file, characters] of Object.entries(files)) {
+    const options = { targetFormat: "woff2", preserveNameIds: [0, 13], keepFeatures: FEATURES };
+    writeFileSync(join(folder, `${file}.woff2`), await subsetFont(named, characters, options));
+  }
   if (face.file.startsWith("sans")) measured[face.file] = widths(named, CHARACTERS);
 }
 writeFileSync(join(folder, "widths.json"), `${JSON.stringify(measured)}\n`);
