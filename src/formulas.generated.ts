@@ -202,33 +202,34 @@ import { info as info198 } from "./derive/thresholds/combined-threshold.js";
 import { info as info199 } from "./derive/thresholds/end-tidal-co2.js";
 import { info as info200 } from "./derive/thresholds/end-tidal-o2.js";
 import { info as info201 } from "./derive/thresholds/excess-co2.js";
-import { info as info202 } from "./derive/thresholds/v-slope-lines.js";
-import { info as info203 } from "./derive/thresholds/v-slope.js";
-import { info as info204 } from "./derive/thresholds/value-at-threshold.js";
-import { info as info205 } from "./derive/thresholds/ventilation-on-co2.js";
-import { info as info206 } from "./derive/thresholds/ventilatory-equivalent-co2.js";
-import { info as info207 } from "./derive/thresholds/ventilatory-equivalent-o2.js";
-import { info as info208 } from "./norms/hansen-1984.js";
-import { info as info209 } from "./norms/lms-value.js";
-import { info as info210 } from "./norms/lms-z.js";
-import { info as info211 } from "./norms/percentile-linear.js";
-import { info as info212 } from "./norms/ship-2009.js";
-import { info as info213 } from "./norms/standard-score.js";
-import { info as info214 } from "./plan/intensity/age-predicted-maximum.js";
-import { info as info215 } from "./plan/intensity/heart-rate-reserve.js";
-import { info as info216 } from "./plan/intensity/loaded-speed-for-uptake.js";
-import { info as info217 } from "./plan/intensity/power-for-uptake.js";
-import { info as info218 } from "./plan/intensity/running-speed-for-uptake.js";
-import { info as info219 } from "./plan/intensity/separable-thresholds.js";
-import { info as info220 } from "./plan/intensity/uptake-reserve.js";
-import { info as info221 } from "./plan/intensity/walking-speed-for-uptake.js";
-import { info as info222 } from "./plan/load/session-load.js";
-import { info as info223 } from "./plan/load/training-impulse.js";
-import { info as info224 } from "./plan/load/weekly-monotony.js";
-import { info as info225 } from "./plan/load/weekly-strain.js";
-import { info as info226 } from "./plan/strength/next-load.js";
-import { info as info227 } from "./plan/weeks/progression.js";
-import { info as info228 } from "./plan/weeks/taper.js";
+import { info as info202 } from "./derive/thresholds/time-into-phase.js";
+import { info as info203 } from "./derive/thresholds/v-slope-lines.js";
+import { info as info204 } from "./derive/thresholds/v-slope.js";
+import { info as info205 } from "./derive/thresholds/value-at-threshold.js";
+import { info as info206 } from "./derive/thresholds/ventilation-on-co2.js";
+import { info as info207 } from "./derive/thresholds/ventilatory-equivalent-co2.js";
+import { info as info208 } from "./derive/thresholds/ventilatory-equivalent-o2.js";
+import { info as info209 } from "./norms/hansen-1984.js";
+import { info as info210 } from "./norms/lms-value.js";
+import { info as info211 } from "./norms/lms-z.js";
+import { info as info212 } from "./norms/percentile-linear.js";
+import { info as info213 } from "./norms/ship-2009.js";
+import { info as info214 } from "./norms/standard-score.js";
+import { info as info215 } from "./plan/intensity/age-predicted-maximum.js";
+import { info as info216 } from "./plan/intensity/heart-rate-reserve.js";
+import { info as info217 } from "./plan/intensity/loaded-speed-for-uptake.js";
+import { info as info218 } from "./plan/intensity/power-for-uptake.js";
+import { info as info219 } from "./plan/intensity/running-speed-for-uptake.js";
+import { info as info220 } from "./plan/intensity/separable-thresholds.js";
+import { info as info221 } from "./plan/intensity/uptake-reserve.js";
+import { info as info222 } from "./plan/intensity/walking-speed-for-uptake.js";
+import { info as info223 } from "./plan/load/session-load.js";
+import { info as info224 } from "./plan/load/training-impulse.js";
+import { info as info225 } from "./plan/load/weekly-monotony.js";
+import { info as info226 } from "./plan/load/weekly-strain.js";
+import { info as info227 } from "./plan/strength/next-load.js";
+import { info as info228 } from "./plan/weeks/progression.js";
+import { info as info229 } from "./plan/weeks/taper.js";
 
 export const formulas: readonly AnyFormula[] = [
   info0,
@@ -460,4 +461,5 @@ export const formulas: readonly AnyFormula[] = [
   info226,
   info227,
   info228,
+  info229,
 ];

@@ -95,6 +95,19 @@ function covered(
   return seconds;
 }
 
+/** Longest stretch of a window, s, in which nothing was kept. */
+export function longestHole({ time, xs, excluded }: Channel, { fromS, toS }: Window): number {
+  let longest = 0;
+  let last = fromS;
+  for (let i = 0; i < time.length; i++) {
+    const t = time[i] as number;
+    if (excluded[i] !== 0 || Number.isNaN(xs[i] as number) || !(t > fromS && t <= toS)) continue;
+    longest = Math.max(longest, t - last);
+    last = t;
+  }
+  return Math.max(longest, toS - last);
+}
+
 /** Mean of a channel over a window found before, or undefined where kept samples do not fill it. */
 export function meanIn(
   c: Channel,

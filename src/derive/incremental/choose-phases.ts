@@ -1,16 +1,13 @@
 /** Where the phases of a test come from: the session file first, the workload where that is silent. */
 import { PHASES, type Phase } from "../../kernel/breaths.js";
 import type { Incremental, IncrementalProtocol } from "../../kernel/generated/session.js";
-import { type FirstStage, foundPhases, type PhaseSpan, statedPhases } from "./phases.js";
+import { type Clock, type FirstStage, foundPhases, type PhaseSpan, statedPhases } from "./phases.js";
 import type { Samples } from "./samples.js";
 import { costOfSpeed, prescribed, type Work } from "./workload.js";
 
-export interface Course {
-  readonly time: Float64Array;
+export interface Course extends Clock {
   readonly cadence: Float64Array;
   readonly work: Work;
-  readonly startS: number;
-  readonly endS: number;
 }
 
 export interface Chosen {
@@ -26,13 +23,13 @@ export function choosePhases(block: Incremental, typed: boolean, course: Course,
   const found = () => foundPhases(time, work.load, course.cadence, startS, firstStage(block.protocol, work));
   if (stated !== undefined) {
     if (typed || stated.recovery_start_s !== undefined)
-      return { spans: statedPhases(stated, startS, endS), phasesFrom: "session file" };
+      return { spans: statedPhases(stated, course), phasesFrom: "session file" };
     // The start alone is stated: the end is where the workload falls, if it does.
     const stop = found()?.find((span) => span.phase === "incremental")?.toS;
     if (stop === undefined || stop <= stated.incremental_start_s || stop >= endS)
-      return { spans: statedPhases(stated, startS, endS), phasesFrom: "session file" };
+      return { spans: statedPhases(stated, course), phasesFrom: "session file" };
     notes.push("the end of the incremental phase was found from the workload: confirm it under incremental.phases");
-    return { spans: statedPhases({ ...stated, recovery_start_s: stop }, startS, endS), phasesFrom: "session file" };
+    return { spans: statedPhases({ ...stated, recovery_start_s: stop }, course), phasesFrom: "session file" };
   }
   if (typed) return { spans: whole, phasesFrom: "session file" };
   const spans = found();

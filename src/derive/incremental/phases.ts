@@ -11,8 +11,15 @@ export interface PhaseSpan {
   readonly toS: number;
 }
 
+/** The clock of a series: when its samples ended, when the first began and the last ended. */
+export interface Clock {
+  readonly time: Float64Array;
+  readonly startS: number;
+  readonly endS: number;
+}
+
 /** Spans from the times in the session file, cut at the start and end of the series. */
-export function statedPhases(stated: IncrementalPhases, startS: number, endS: number): PhaseSpan[] {
+export function statedPhases(stated: IncrementalPhases, { time, startS, endS }: Clock): PhaseSpan[] {
   const marks: { phase: Phase; at: number }[] = [];
   const mark = (phase: Phase, at: number | undefined) => {
     if (at !== undefined) marks.push({ phase, at });
@@ -25,7 +32,7 @@ export function statedPhases(stated: IncrementalPhases, startS: number, endS: nu
   mark("recovery", stated.verification_start_s === undefined ? undefined : stated.verification_end_s);
   marks.sort((a, b) => a.at - b.at);
   const first = marks[0];
-  if (first !== undefined && first.phase !== "rest" && first.at > startS)
+  if (first !== undefined && first.phase !== "rest" && time.some((t) => t <= first.at))
     marks.unshift({ phase: first.phase === "incremental" ? "warm-up" : "rest", at: startS });
   return marks
     .map((m, i) => ({ phase: m.phase, fromS: Math.max(startS, m.at), toS: Math.min(endS, marks[i + 1]?.at ?? endS) }))

@@ -27,14 +27,16 @@ export function lastTime(time: Float64Array, excluded: Uint8Array): number {
   return Number.NaN;
 }
 
-/** Steps longer than 8 s and than three usual ones. */
+/** A step that is a gap: longer than 8 s and than three usual ones. */
+export const isGap = (stepS: number, intervalS: number): boolean => stepS > Math.max(8, 3 * intervalS);
+
 export function gapsIn(time: Float64Array, excluded: Uint8Array, intervalS: number): Gap[] {
   const out: Gap[] = [];
   let last = Number.NaN;
   for (let i = 0; i < time.length; i++) {
     if (excluded[i] === 1) continue; // no place in time
     const t = time[i] as number;
-    if (t - last > Math.max(8, 3 * intervalS)) out.push({ fromS: last, toS: t });
+    if (isGap(t - last, intervalS)) out.push({ fromS: last, toS: t });
     last = t;
   }
   return out;

@@ -4,11 +4,22 @@ import type { MeasureId } from "../../kernel/measures.js";
 import type { Notebook } from "../../kernel/notebook.js";
 import type { Visit } from "../../kernel/visit.js";
 import * as rer from "../gas/respiratory-exchange-ratio.js";
-import { info as bestWindow } from "./best-window.js";
+import { info as bestWindow, longestHole } from "./best-window.js";
 import * as pulse from "./oxygen-pulse.js";
-import { bestOf, type Peak, peakError, peakUptake, sameWindow, WINDOWS_S, whyMissing, windowRefs } from "./peak.js";
+import {
+  bestOf,
+  channelOf,
+  type Peak,
+  peakError,
+  peakUptake,
+  sameWindow,
+  WINDOWS_S,
+  whyMissing,
+  windowRefs,
+} from "./peak.js";
 import type { PhaseSpan } from "./phases.js";
 import type { Prepared } from "./prepare.js";
+import { isGap } from "./rhythm.js";
 import type { BreathChannel } from "./samples.js";
 import { info as uptakePerMass } from "./uptake-per-mass.js";
 import { incrementalSpan } from "./write-tables.js";
@@ -60,6 +71,9 @@ function writeWindow(book: Notebook, test: Prepared, peak: Peak, file: string): 
   if (!test.timed) notes.push("one typed mean; how long it lasted is not stated");
   else if (peak.n === 1)
     notes.push(`one recorded mean of ${Math.round(peak.widthS)} s; a shorter window is not to be had`);
+  const hole = test.timed && peak.n > 1 ? longestHole(channelOf(test, "vo2"), peak) : 0;
+  if (isGap(hole, test.intervalS))
+    notes.push(`no uptake was recorded for ${Math.round(hole)} s of the window, so the mean is that of the rest`);
   if (test.phasesFrom === "workload") notes.push("phases detected: confirm");
   if (test.phasesFrom === "none") notes.push("phases not known: the whole series was searched");
   book.found("vo2_peak", peak.mean, bestWindow, refs, {

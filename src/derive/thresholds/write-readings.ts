@@ -13,7 +13,7 @@ const COLUMNS: readonly Column[] = [
   { key: "vo2_l_min", title: "VO2", unit: "L/min", decimals: 2 },
   { key: "low_l_min", title: "95 % low", unit: "L/min", decimals: 2 },
   { key: "high_l_min", title: "95 % high", unit: "L/min", decimals: 2 },
-  { key: "time_s", title: "Time", unit: "s", decimals: 0 },
+  { key: "time_s", title: "Time, clock of the series", unit: "s", decimals: 0 },
   { key: "heart_rate_bpm", title: "Heart rate", unit: "1/min", decimals: 0 },
   { key: "remark", title: "Remark" },
 ];
@@ -49,7 +49,8 @@ export function writeReadings(book: Notebook, visit: Visit, found: Thresholds | 
 function computedRow(book: Notebook, title: string, name: "vt1" | "vt2", found: Thresholds): Cell[] {
   const verdict = found[name];
   if ("because" in verdict) return [title, "computed", null, null, null, null, null, verdict.because];
-  const place = [book.value(`${name}_time`) ?? null, book.value(`${name}_heart_rate`) ?? null];
+  const moment = momentOf(found.points.bins.time, found.points.x, verdict.vo2);
+  const place = [moment ?? null, book.value(`${name}_heart_rate`) ?? null];
   return [title, "computed", verdict.vo2, verdict.low, verdict.high, ...place, ""];
 }
 

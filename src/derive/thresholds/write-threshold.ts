@@ -1,13 +1,14 @@
 /** One threshold into the notebook: the combined value with its interval, what was measured there, and the methods. */
 import type { Breaths } from "../../kernel/breaths.js";
 import type { Cell, Column, MeasurementError } from "../../kernel/measure.js";
-import type { Extra, Notebook, Ref } from "../../kernel/notebook.js";
+import type { Extra, FormulaName, Notebook, Ref } from "../../kernel/notebook.js";
 import * as share from "../arithmetic/share-percent.js";
 import * as perMass from "../incremental/uptake-per-mass.js";
 import { type Combined, info as combined } from "./combined-threshold.js";
 import type { Thresholds, Verdict } from "./find.js";
 import { type Load, loadsAt, rpeAt } from "./load-at.js";
 import { isFound, type Reading } from "./points.js";
+import { info as intoPhase, timeIntoPhase } from "./time-into-phase.js";
 import { momentOf, smoothCourse, info as valueAt } from "./value-at-threshold.js";
 
 const COLUMNS: readonly Column[] = [
@@ -112,6 +113,7 @@ function writePlace(book: Notebook, place: Place, verdict: Verdict): void {
     why: string,
     more: Ref[] = [],
     beside: Extra = {},
+    formula: FormulaName = valueAt,
   ) => {
     const value = at === undefined ? undefined : read(at);
     if (value === undefined) return book.withhold(id, why);
@@ -121,9 +123,11 @@ function writePlace(book: Notebook, place: Place, verdict: Verdict): void {
       a === undefined || b === undefined
         ? { note: ["its interval reaches beyond what was measured", beside.note].filter(Boolean).join("; ") }
         : { ...beside, error: { low: Math.min(a, b), high: Math.max(a, b), from: fromMeansOf(place.meanS) } };
-    book.found(id, value, valueAt, [...refs, ...more], error);
+    book.found(id, value, formula, [...refs, ...more], error);
   };
-  write(`${name}_time`, (t) => t, "the threshold lies outside the fitted part of the test");
+  const start: Ref = { name: "incremental_start", value: Math.round(place.fromS), unit: "s" };
+  const outside = "the threshold lies outside the fitted part of the test";
+  write(`${name}_time`, (t) => timeIntoPhase(t, place.fromS), outside, [start], {}, intoPhase);
   write(`${name}_heart_rate`, smoothCourse(bins.time, bins.heartRate), "heart rate was not recorded there");
   const rising = lagS === 0 && place.rising ? { note: LAGS } : {};
   const lag: Ref[] = lagS === 0 ? [] : [{ name: "load_read_earlier_by", value: lagS, unit: "s" }];

@@ -37,7 +37,13 @@ export const thresholdMeasures = {
     decimals: 0,
     rests: gas,
   },
-  vt1_time: { title: "Time of the first ventilatory threshold", section, unit: "s", decimals: 0, rests: gas },
+  vt1_time: {
+    title: "Time into the incremental phase at the first ventilatory threshold",
+    section,
+    unit: "s",
+    decimals: 0,
+    rests: gas,
+  },
   vt1_heart_rate: {
     title: "Heart rate at the first ventilatory threshold",
     section,
@@ -97,7 +103,13 @@ export const thresholdMeasures = {
     decimals: 0,
     rests: gas,
   },
-  vt2_time: { title: "Time of the second ventilatory threshold", section, unit: "s", decimals: 0, rests: gas },
+  vt2_time: {
+    title: "Time into the incremental phase at the second ventilatory threshold",
+    section,
+    unit: "s",
+    decimals: 0,
+    rests: gas,
+  },
   vt2_heart_rate: {
     title: "Heart rate at the second ventilatory threshold",
     section,
