@@ -36,6 +36,12 @@ describe("occasions", () => {
     ]);
   });
 
+  it("ends seven days after its first visit", () => {
+    const apart = (date: string) => occasionsOf([uptake("2026-03-02", 40), uptake(date, 41)]).length;
+    expect(apart("2026-03-09")).toBe(1);
+    expect(apart("2026-03-10")).toBe(2);
+  });
+
   it("averages tests, so that the detectable change shrinks by √2 with two on each side", () => {
     const now = uptake("2026-05-13", 46, { purpose: "retest" });
     const single = changeOf(compare(now, [uptake("2026-03-02", 42)], tablesKnown), "change_vo2_peak_per_mass");
@@ -195,6 +201,11 @@ describe("goals", () => {
     expect(verdict(47.2)?.verdict).toBe("on course");
     expect(verdict(47.2)?.because).toContain("about 78 in 100");
     expect(verdict(48)?.because).toContain("it would now be 45.0 mL/kg/min");
+  });
+  it("weighs the error of the baseline by the way that is still to go", () => {
+    // By hand, 47 of 189 days: line 42.487, margin 4.713, error 2.571 √(1 + 0.751²) = 3.216, z 1.466: 0.93 (0.96 were the
+    // weight 0.249).
+    expect(verdict(47.2, {}, "2026-04-18")?.because).toContain("about 93 in 100");
   });
   it("says when it is reached, not reached at its date, or has no date", () => {
     expect(verdict(53)?.verdict).toBe("reached");

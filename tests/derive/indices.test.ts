@@ -10,7 +10,7 @@ import { openNotebook } from "../../src/kernel/notebook.js";
 import type { Visit } from "../../src/kernel/visit.js";
 import { NO_FAULTS, NO_NOISE, type Recipe, recipe } from "../generator/recipe.js";
 import { generatedVisit } from "./indices/generated-visit.js";
-import { testVisit, type VisitParts } from "./rest/visit.js";
+import { testSeries, testVisit, type VisitParts } from "./rest/visit.js";
 
 const derived = (visit: Visit) => {
   const book = openNotebook();
@@ -81,6 +81,30 @@ describe("indices of an incremental test", () => {
     expect(entry?.kind === "quantity" && entry.note).toMatch(/^posture: sitting; read from the series, .* says 240$/);
     expect(book.value("heart_rate_recovery_1_min")).toBeDefined();
     expect(book.value("heart_rate_recovery_1_min")).toBe(plain.value("heart_rate_recovery_1_min"));
+  });
+
+  it("read the fall of heart rate one and two minutes after the load was taken off", () => {
+    const stop = 605;
+    const time = Array.from({ length: 450 }, (_, i) => 2 * (i + 1));
+    const loaded = (t: number) => t <= stop;
+    const series = testSeries(
+      "test.csv",
+      {
+        time_s: time,
+        power_w: time.map((t) => (t > 120 && loaded(t) ? 20 + (t - 120) / 2 : 20)),
+        vo2_l_min: time.map((t) => (loaded(t) ? 0.5 + t / 250 : 1 + 0.001 * (t % 7))),
+        vco2_l_min: time.map((t) => (loaded(t) ? 0.4 + t / 230 : 1.1 + 0.001 * (t % 5))),
+        ventilation_l_min: time.map((t) => 12 + t / 8),
+        heart_rate_bpm: time.map((t) => (loaded(t) ? 80 + (100 * t) / stop : 180 - (t - stop) / 2)),
+      },
+      { ventilation_l_min: "BTPS" },
+    );
+    const phases = { incremental_start_s: 120, recovery_start_s: stop };
+    const incremental = { mode: "cycle", series: "test.csv", phases } as never;
+    const book = derived(testVisit({ session: { incremental }, series: { "test.csv": series } }));
+    // By hand: the last 5 s before the stop average 179.50; the line falls to 150 after 60 s and to 120 after 120 s.
+    expect(book.value("heart_rate_recovery_1_min")).toBeCloseTo(29.5, 0);
+    expect(book.value("heart_rate_recovery_2_min")).toBeCloseTo(59.5, 0);
   });
 
   it("say beside the chronotropic index that a medicine slows the heart", () => {

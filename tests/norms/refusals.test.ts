@@ -5,7 +5,7 @@ import type { ReferenceTable } from "../../src/kernel/generated/reference-table.
 import { lmsFor } from "../../src/norms/lms-parameters.js";
 import { FACTS, type Person } from "../../src/norms/person.js";
 import { neighbourIn, percentileCurve, positionIn } from "../../src/norms/position.js";
-import { trustedRange } from "../../src/norms/trusted-range.js";
+import { percentileOf, sideOf, trustedRange } from "../../src/norms/trusted-range.js";
 import { builtInTables } from "./built-in-tables.js";
 import { personFor } from "./person-for.js";
 
@@ -87,6 +87,16 @@ describe("named refusals", () => {
 });
 
 describe("nothing is extrapolated", () => {
+  it("answers at the edge of what a distribution is trusted for, and names the side a step beyond", () => {
+    const trusted = (low: number, high: number) => ({ report_percentiles: [low, high] }) as unknown as ReferenceTable;
+    // The median is percentile 50 exactly.
+    expect(percentileOf(trusted(50, 95), 0)).toEqual({ percentile: 50 });
+    expect(percentileOf(trusted(5, 50), 0)).toEqual({ percentile: 50 });
+    expect(sideOf(trusted(50, 95), 0)).toBeUndefined();
+    expect(percentileOf(trusted(50, 95), -0.01)).toEqual({});
+    expect(sideOf(trusted(50, 95), -0.01)).toMatch(/Below/);
+    expect(sideOf(trusted(5, 50), 0.01)).toMatch(/Above/);
+  });
   it("keeps every percentile inside what the table is good for, whatever the value", () => {
     for (const table of tables) {
       const sex = table.applies.sex[0] as Person["sex"];

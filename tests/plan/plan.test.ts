@@ -457,6 +457,13 @@ describe("the rules of a plan", () => {
     });
   });
 
+  it("let a client without a limit reach what adults are advised, 150 min a week (WHO 2020), or half above the start", () => {
+    const most = (plan: Plan) => of(rules(plan), "Minutes a week at most");
+    expect(most({ hours_now: 1 })).toMatchObject({ value: "150", source: "convention" });
+    expect(most({ hours_now: 4 })).toMatchObject({ value: "360", source: "convention" });
+    expect(most({ hours_now: 4, hours_per_week: 5 })).toMatchObject({ value: "300", source: "client.yaml plan" });
+  });
+
   it("say where a start was raised, and where the named days do not fit their number", () => {
     const low = of(rules({ ...PLAN, hours_now: 0.5 }), "Minutes a week to start from");
     expect(low).toMatchObject({ value: "60" });

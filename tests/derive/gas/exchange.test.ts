@@ -97,3 +97,12 @@ it("leaves a row without a reading missing, and only that row", () => {
   expect([...out.vo2].map(Number.isNaN)).toEqual([false, true, true]);
   expect([...out.ve].some(Number.isNaN)).toBe(false);
 });
+
+it("reads the carbon dioxide of the room in parts per million", () => {
+  // 900 ppm are a fraction of 0.0009.
+  const columns = { ...fractions, ventilation_l_min: [60] };
+  const out = (where: object) =>
+    run(columns, { ventilation_l_min: "STPD" }, { pressure_mmhg: 752, fio2: 0.2085, ...where });
+  expect(out({ co2_ppm: 900 } as never).vco2[0]).toBe(out({ fico2: 0.0009 }).vco2[0]);
+  expect(out({}).refused.vo2).toMatch(/room.fico2/);
+});

@@ -1,8 +1,11 @@
 /** Stages, loads, cleaning, heart rate and how the test went. */
 import { describe, expect, it } from "vitest";
+import { oddBreaths } from "../../../src/derive/incremental/clean.js";
 import { localOutliers } from "../../../src/derive/incremental/local-outlier.js";
 import { foundPhases } from "../../../src/derive/incremental/phases.js";
 import { prepareTest } from "../../../src/derive/incremental/prepare.js";
+import { gapsIn } from "../../../src/derive/incremental/rhythm.js";
+import type { Columns } from "../../../src/derive/incremental/samples.js";
 import { prescribed } from "../../../src/derive/incremental/workload.js";
 import type { Incremental } from "../../../src/kernel/generated/session.js";
 import type { Entry, Table } from "../../../src/kernel/measure.js";
@@ -182,6 +185,40 @@ describe("cleaning", () => {
     const dead = (rows: typeof one) => prepareTest(visitFrom(test, rows))?.dead.map((run) => run.channel);
     expect(dead(one)).toEqual(["vco2"]);
     expect(dead(all)).toEqual([]);
+  });
+  it("asks for four different values of another channel before one is called stuck", () => {
+    const { test } = generated(28, { faults: { coughs: 0, lost: 0, dropouts: 0, dead: [] } });
+    const dead = (values: number) => {
+      const rows = test.rows.map((row, i) =>
+        row.time < 110 ? { ...row, vco2: 0.25, ve: 9, vo2: 0.3 + 0.001 * (i % values) } : row,
+      );
+      return prepareTest(visitFrom(test, rows))?.dead.map((run) => run.channel);
+    };
+    expect(dead(3)).toEqual([]);
+    expect(dead(4)).toContain("vco2");
+  });
+  it("blanks a heart rate only beyond six robust SD: the signal drifts more than breaths do", () => {
+    // 100 breaths of 2 s about 120 per minute; two in three lie 2 per minute off, so the robust SD is 1.4826 · 2 = 2.97.
+    const n = 100;
+    const beats = (odd: number) =>
+      Float64Array.from({ length: n }, (_, i) => (i === 50 ? odd : 120 + 2 * ((i % 3) - 1)));
+    const blanked = (odd: number) => {
+      const none = new Float64Array(n).fill(Number.NaN);
+      const time = Float64Array.from({ length: n }, (_, i) => 2 * (i + 1));
+      const columns = { time, vo2: none, vco2: none, ve: none, heartRate: beats(odd) } as unknown as Columns;
+      oddBreaths(columns, new Uint8Array(n), new Uint8Array(n), [], true);
+      return columns.heartRate.some(Number.isNaN);
+    };
+    expect(blanked(136)).toBe(false); // 16 off: 5.4 SD, 13 %
+    expect(blanked(142)).toBe(true); // 22 off: 7.4 SD
+  });
+  it("takes for a gap a step above 8 s and above three usual ones", () => {
+    const gaps = (times: number[], intervalS: number) =>
+      gapsIn(Float64Array.from(times), new Uint8Array(times.length), intervalS);
+    expect(gaps([1, 9], 1)).toEqual([]);
+    expect(gaps([1, 9.1], 1)).toEqual([{ fromS: 1, toS: 9.1 }]);
+    expect(gaps([5, 20], 5)).toEqual([]);
+    expect(gaps([5, 20.1], 5)).toEqual([{ fromS: 5, toS: 20.1 }]);
   });
   it("names gaps", () => {
     const { test } = generated(25);

@@ -162,6 +162,27 @@ it("does not fill a window across a gap", () => {
   expect(bestWindow(c, 0, 5, 4)?.mean).toBe(1);
 });
 
+it("asks for three breaths in a window of 10 s, and for samples over two thirds of any window", () => {
+  const slow = (xs: number[]) => ({
+    time: Float64Array.from(xs, (_, i) => 4 * (i + 1)),
+    xs: Float64Array.from(xs),
+    excluded: new Uint8Array(xs.length),
+    intervalS: 4,
+  });
+  expect(bestWindow(slow([1, 2, 3]), 0, 12, 10)).toMatchObject({ mean: 2, n: 3 });
+  expect(bestWindow(slow([1, Number.NaN, 3]), 0, 12, 10)).toBeUndefined();
+  expect(bestWindow(slow([1, Number.NaN, 3]), 0, 12, 5)?.n).toBe(1); // a shorter one asks for no number
+  // 30 samples of 1 s: 20 s of them fill two thirds of 30 s, 19 s do not.
+  const lost = (n: number) => ({
+    time: Float64Array.from({ length: 30 }, (_, i) => i + 1),
+    xs: Float64Array.from({ length: 30 }, (_, i) => (i < n ? Number.NaN : 2)),
+    excluded: new Uint8Array(30),
+    intervalS: 1,
+  });
+  expect(bestWindow(lost(10), 0, 30, 30)).toMatchObject({ mean: 2, n: 20 });
+  expect(bestWindow(lost(11), 0, 30, 30)).toBeUndefined();
+});
+
 it("excludes rows whose time does not rise, and says so", () => {
   const { test } = generated(5, { faults: NO_FAULTS });
   const rows = [...test.rows];

@@ -67,8 +67,13 @@ describe("gas-calibration and gas-drift", () => {
   it("weaken for a drift of 0.18 % (Garcia-Tabar 2015: VO2max 5 to 6 % too high), withhold beyond 0.20", () => {
     expect(judged(gasDrift, [gas(0.159, "after")])).toEqual([]);
     expect(judged(gasDrift, [gas(0.1582, "after")])[0]?.severity).toBe("weakens");
+    expect(judged(gasDrift, [gas(0.158, "after")])[0]?.severity).toBe("weakens"); // 0.20 exactly
     expect(judged(gasDrift, [gas(0.1579, "after")])[0]?.severity).toBe("fatal");
     expect(judged(gasCalibration, [gas(0.1579, "after")])).toEqual([]);
+  });
+  it("judge the check before and the one after apart: a good one after repeals no bad one before", () => {
+    expect(judged(gasCalibration, [gas(0.1611), gas(0.16, "after")])[0]?.severity).toBe("fatal");
+    expect(judged(gasDrift, [gas(0.1579, "after"), gas(0.16)])[0]?.severity).toBe("fatal");
   });
 });
 
