@@ -11,7 +11,7 @@ export function spokenDate(iso: string): string {
 }
 
 /** A unit as a sentence says it: a ratio has none, and a rate counts beats, breaths or whatever the measure counts. */
-export function spokenUnit(measure: string, unit: string): string {
+function spokenUnit(measure: string, unit: string): string {
   if (unit === "ratio" || unit === "1") return "";
   if (unit !== "1/min") return unit;
   return /heart_rate|pulse/.test(measure) ? "beats/min" : /breathing/.test(measure) ? "breaths/min" : "per minute";

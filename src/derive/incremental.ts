@@ -2,7 +2,7 @@
 import type { Notebook } from "../kernel/notebook.js";
 import type { Visit } from "../kernel/visit.js";
 import { judgeMaximality, writeCriteria } from "./incremental/maximality.js";
-import { type Prepared, prepareOrSay } from "./incremental/prepare.js";
+import { type Prepared, prepareTest } from "./incremental/prepare.js";
 import { writeConduct, writeHeartRate, writeLoads } from "./incremental/write-conduct.js";
 import { writePeak } from "./incremental/write-peak.js";
 import { writePlateau, writeVerification } from "./incremental/write-plateau.js";
@@ -10,7 +10,7 @@ import { writeData, writePhases, writeStages } from "./incremental/write-tables.
 
 /** The prepared test, for the thresholds that are derived from it next; undefined where there is none. */
 export function deriveIncremental(book: Notebook, visit: Visit): Prepared | undefined {
-  const prepared = prepareOrSay(visit);
+  const prepared = prepareTest(visit);
   if (prepared === undefined) return undefined;
   if ("because" in prepared) {
     book.withhold("vo2_peak", prepared.because);

@@ -31,7 +31,7 @@ export function deriveIndices(book: Notebook, visit: Visit): void {
 }
 
 /** Bins of the incremental phase after its first minute. */
-export function incrementalBins(bins: readonly Row[]): readonly Row[] {
+function incrementalBins(bins: readonly Row[]): readonly Row[] {
   const rows = bins.filter((row) => row.text("phase") === "incremental");
   const start = rows[0]?.number("time_s");
   return start === undefined ? [] : rows.filter((row) => (row.number("time_s") ?? 0) - start >= FIRST_S - 7.5);

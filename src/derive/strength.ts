@@ -18,7 +18,7 @@ import * as rate from "./strength/step-vertical-rate.js";
 import { writeGrip } from "./strength/write-grip.js";
 import { writeLift } from "./strength/write-lift.js";
 
-export const NO_NORM = "No sound norm for the general population is known: follow the client's own change.";
+const NO_NORM = "No sound norm for the general population is known: follow the client's own change.";
 
 export function deriveStrength(book: Notebook, visit: Visit): void {
   const block = visit.session.strength;

@@ -13,7 +13,7 @@ export function mean(xs: ArrayLike<number>): number {
 }
 
 /** Sum of squared deviations from the mean (two passes, so that a large offset costs no digits). */
-export function sumOfSquares(xs: ArrayLike<number>): number {
+function sumOfSquares(xs: ArrayLike<number>): number {
   const m = mean(xs);
   let sum = 0;
   for (let i = 0; i < xs.length; i++) sum += ((xs[i] as number) - m) ** 2;

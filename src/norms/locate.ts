@@ -17,7 +17,7 @@ import { percentileOf, sideOf } from "./trusted-range.js";
 import * as words from "./words.js";
 
 /** The 5th percentile as lung-function statements print it. */
-export const LOWER_LIMIT_Z = -1.645;
+const LOWER_LIMIT_Z = -1.645;
 
 /** The position, or `notGiven` with every reason. Never throws for a value or person out of range. */
 export function locate(table: ReferenceTable, person: Person, x: number): NormPosition {

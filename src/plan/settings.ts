@@ -76,6 +76,10 @@ const SPREAD: readonly (readonly number[])[] = [
 /** A start below this is no training week to build on; a convention. */
 const LEAST_START_MIN = 60;
 
+/** Minutes a week at most where the client named none: half above the start, and no less than adults are advised; a convention. */
+const MOST_OF_START = 1.5;
+const ADVISED_MIN = 150; // minutes a week of moderate exercise (WHO guidelines 2020), from memory
+
 function startSource(start: number | undefined, before: number | undefined, atMost: number): string {
   const source =
     before !== undefined
@@ -121,7 +125,7 @@ export function settingsOf(
   const minutesAtMost = say(
     "Minutes a week at most",
     asked,
-    Math.max(150, Math.round((start ?? convention) * 1.5)),
+    Math.max(ADVISED_MIN, Math.round((start ?? convention) * MOST_OF_START)),
     String,
   );
   const minutesNow = Math.min(Math.max(LEAST_START_MIN, start ?? convention), minutesAtMost);

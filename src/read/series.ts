@@ -23,7 +23,7 @@ export interface SeriesReading {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-export const CSV_LIMITS = { bytes: 20 * 1_048_576, columns: 500, lines: 500_000 } as const;
+const CSV_LIMITS = { bytes: 20 * 1_048_576, columns: 500, lines: 500_000 } as const;
 const MISSING = ["", "-", "--", "NA", "N/A", "n/a", "NaN", "nan", "null", "?", "#N/A"];
 
 /** `name` is the file as the session writes it, `path` the file in the practice folder, for messages. */

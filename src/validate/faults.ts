@@ -86,7 +86,7 @@ function isCut(document: Document, path: readonly string[]): boolean {
   );
 }
 
-export const isKeyError = (keyword: string) =>
+const isKeyError = (keyword: string) =>
   ["required", "additionalProperties", "unevaluatedProperties", "propertyNames", "dependentRequired"].includes(keyword);
 
 function groupByPath(errors: readonly ErrorObject[]): ErrorObject[][] {
@@ -102,7 +102,7 @@ function groupByPath(errors: readonly ErrorObject[]): ErrorObject[][] {
 }
 
 /** Of a choice between forms (oneOf, anyOf), keeps only the faults of the form that the value comes nearest to. */
-export function settleVariants(errors: readonly ErrorObject[]): ErrorObject[] {
+function settleVariants(errors: readonly ErrorObject[]): ErrorObject[] {
   let kept: ErrorObject[] = [];
   for (const error of errors) {
     if (error.keyword === "if" || error.keyword === "not" || error.keyword === "contains") {

@@ -5,9 +5,9 @@
  *     npm run study:thresholds [tests per scenario]      writes src/derive/thresholds/coverage.yaml
  */
 import { writeFileSync } from "node:fs";
-import { prepareTest } from "../../src/derive/incremental/prepare.js";
 import { findThresholds, type Verdict } from "../../src/derive/thresholds/find.js";
 import { isFound } from "../../src/derive/thresholds/points.js";
+import { preparedOf } from "../derive/incremental/prepared.js";
 import { generateTest } from "../generator/breaths.js";
 import { visitOfTest } from "../generator/visit.js";
 import { SCENARIOS } from "./threshold-scenarios.js";
@@ -74,7 +74,7 @@ for (const scenario of SCENARIOS) {
     const test = generateTest(scenario.make(seed));
     const phase = test.truth.phases.find((p) => p.name === "incremental");
     if (phase === undefined) throw new Error("a generated test has an incremental phase");
-    const prepared = prepareTest(visitOfTest(test, { without: scenario.without ?? [] }));
+    const prepared = preparedOf(visitOfTest(test, { without: scenario.without ?? [] }));
     if (prepared === undefined) throw new Error("a generated test can be prepared");
     const out = findThresholds(prepared.breaths, phase.fromS, phase.toS);
     count(vt1, test.truth.vt1?.vo2, given(out.vt1));

@@ -6,7 +6,7 @@ import type { SeriesMapping } from "../../read/series.js";
 const NUMBER = /^[+-]?[\d.,]*(e[+-]?\d+)?$/i;
 const TIME = /^\d{1,5}:\d{2}(:\d{2})?([.,]\d+)?$/;
 /** Between cells of the new file; no number holds one. */
-export const DELIMITER = ";";
+const DELIMITER = ";";
 
 /** The mapping that reads the new files of an instrument: headers on the first line, data from the second. */
 export function plainMapping(mapping: Readonly<Record<string, unknown>>): Record<string, unknown> {

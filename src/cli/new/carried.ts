@@ -3,7 +3,7 @@
  * of what is left out, so that a key added to a schema later is dropped until somebody says that it may be carried.
  * A key kept keeps everything below it; "*" stands for every item or key.
  */
-export const CARRIED: Readonly<Record<string, readonly string[]>> = {
+const CARRIED: Readonly<Record<string, readonly string[]>> = {
   choices: ["*"],
   room: ["inspired_gas"],
   size: ["waist_site", "clothing", "scales", "stadiometer"],

@@ -12,7 +12,7 @@
 import { type FormulaInfo, requireRange } from "../../kernel/formula.js";
 import { roundTo } from "../../kernel/rounding.js";
 
-export const REFERRAL = ["within limits", "routine referral", "urgent referral", "emergency"] as const;
+const REFERRAL = ["within limits", "routine referral", "urgent referral", "emergency"] as const;
 export type Referral = (typeof REFERRAL)[number];
 
 /** mmHg, mmHg and whether symptoms came with it, to the referral. Throws OutOfRange for pressures no reading can have. */

@@ -25,7 +25,7 @@ export interface Channel {
 }
 
 /** Share of a window that kept samples must fill. */
-export const COVERAGE = 2 / 3;
+const COVERAGE = 2 / 3;
 /** What one sample may stand for after a gap, in usual intervals. */
 const LONGEST = 2.5;
 /** A window of 10 s or longer needs this many breaths, however slow the breathing. */

@@ -12,7 +12,7 @@ export interface Means {
 }
 
 /** Plain means over (fromS, toS]; null where a channel has no value there. */
-export function meansOver(test: Prepared, fromS: number, toS: number): Means {
+function meansOver(test: Prepared, fromS: number, toS: number): Means {
   const b = test.breaths;
   const { time, excluded } = b;
   const first = firstAfter(time, excluded, fromS);

@@ -45,12 +45,7 @@ export interface Prepared {
 /** The prepared test, a reason why there is none, or undefined where the session has no incremental block. */
 export type Preparation = { readonly test: Prepared } | { readonly because: string } | undefined;
 
-export function prepareTest(visit: Visit): Prepared | undefined {
-  const made = prepareOrSay(visit);
-  return made !== undefined && "test" in made ? made.test : undefined;
-}
-
-export function prepareOrSay(visit: Visit): Preparation {
+export function prepareTest(visit: Visit): Preparation {
   const block = visit.session.incremental;
   if (block === undefined) return undefined;
   const samples = samplesOf(visit);

@@ -2,7 +2,7 @@
 import type { RawLevel } from "../gas/exchange.js";
 
 /** Channels of the kernel's Breaths that hold numbers; all NaN where missing. */
-export const CHANNEL_NAMES = [
+const CHANNEL_NAMES = [
   "time",
   "vo2",
   "vco2",

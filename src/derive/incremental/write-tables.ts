@@ -15,7 +15,7 @@ import { info as MEANS } from "./sample-means.js";
 import { CHANNEL_TITLES } from "./samples.js";
 import { type Stages, stagesOf } from "./stages.js";
 
-export const fileRef = (visit: Visit): Ref => ({
+const fileRef = (visit: Visit): Ref => ({
   name: "from",
   value: visit.session.incremental?.series ?? `${visit.file} incremental`,
   unit: "",

@@ -21,7 +21,7 @@ export function heartIndices(book: Notebook, visit: Visit, bins: readonly Row[])
 const LEAST_RATIO = 1;
 
 /** A medicine that slows the heart, in words, or undefined. */
-export function slowingMedicine(visit: Visit): string | undefined {
+function slowingMedicine(visit: Visit): string | undefined {
   return visit.client.medication?.find(
     (m) => m === "beta blocker" || m === "other heart-rate lowering" || m === "calcium-channel blocker",
   );

@@ -4,7 +4,7 @@ import { compareAtDecimals } from "../../kernel/rounding.js";
 
 export type Point = readonly [load: number, lactate: number];
 /** A rise or fall beyond this is more than the analyser's own error (about 0.3 to 0.4 mmol/L). */
-export const ANALYSER_ERROR = 0.4;
+const ANALYSER_ERROR = 0.4;
 
 /** Refuses fewer than `least` points, loads that do not rise, and lactate that falls by more than the analyser's error after its lowest point. */
 export function requireCurve(formula: string, points: readonly Point[], least: number): void {

@@ -24,7 +24,7 @@ export interface Definition {
   readonly run: (points: readonly Point[]) => number;
 }
 
-export const DEFINITIONS: readonly Definition[] = [
+const DEFINITIONS: readonly Definition[] = [
   {
     id: "baseline-plus-0.5",
     info: plus.info,

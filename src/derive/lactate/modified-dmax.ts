@@ -29,7 +29,7 @@ export function modifiedDmax(points: readonly Point[]): number {
 }
 
 /** Index of the point before the first rise greater than 0.4 mmol/L; the last index when there is none. */
-export function firstRise(points: readonly Point[]): number {
+function firstRise(points: readonly Point[]): number {
   for (let i = 0; i + 1 < points.length; i++)
     if (compareAtDecimals(at(points, i + 1)[1] - at(points, i)[1], RISE, 2) > 0) return i;
   return points.length - 1;

@@ -20,10 +20,10 @@ export interface SteadyWindow {
   readonly cvVco2: number;
 }
 export type WindowRule = "first-steady" | "all-after-settling";
-export const STEADY_CV_PCT = 10;
+const STEADY_CV_PCT = 10;
 
 /** Coefficient of variation in %, sample SD over mean. */
-export const coefficientOfVariation = (xs: readonly number[]): number => (100 * sampleSd(xs)) / mean(xs);
+const coefficientOfVariation = (xs: readonly number[]): number => (100 * sampleSd(xs)) / mean(xs);
 
 /**
  * Minute values of VO2 and VCO2 (any one unit, null = not measured), minutes to drop, window length in minutes.

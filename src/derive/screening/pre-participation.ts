@@ -11,7 +11,7 @@
  */
 import type { FormulaInfo } from "../../kernel/formula.js";
 
-export const PARTICIPATION = ["proceed", "clear before vigorous", "clear first", "stop and clear"] as const;
+const PARTICIPATION = ["proceed", "clear before vigorous", "clear first", "stop and clear"] as const;
 export type Participation = (typeof PARTICIPATION)[number];
 export type Answer = boolean | undefined;
 

@@ -28,7 +28,7 @@ export interface Bins {
 }
 
 export const BIN_S = 15;
-export const DROPPED_S = 60;
+const DROPPED_S = 60;
 
 /** Bins from fromS + dropS to toS; a last bin shorter than half a bin joins the one before it. */
 export function binBreaths(breaths: GasColumns, fromS: number, toS: number, dropS: number = DROPPED_S): Bins {

@@ -56,7 +56,7 @@ export function excessCo2(points: Points, upper: Upper): Reading {
 }
 
 /** Excess CO2, in the unit of its inputs. */
-export const excessOf = (vo2: number, vco2: number): number => (vco2 * vco2) / vo2 - vco2;
+const excessOf = (vo2: number, vco2: number): number => (vco2 * vco2) / vo2 - vco2;
 
 export const info: FormulaInfo<[readonly number[], readonly number[]], number> = {
   id: "excess-co2",

@@ -117,7 +117,7 @@ export type Reading = Found | NotFound;
 export const isFound = (reading: Reading): reading is Found => "vo2" in reading;
 
 /** Probability of the F test above which a bend is not claimed. */
-export const ALPHA = 0.05;
+const ALPHA = 0.05;
 
 /** The checks every method shares: interior minimum, F test, one minimum. Returns why not, or nothing. */
 export function refusal(fit: BentFit, what: string): string | undefined {

@@ -9,7 +9,7 @@
 import { type FormulaInfo, requireRange } from "../../kernel/formula.js";
 
 /** Day-to-day variation of a ventilatory threshold, as a share. */
-export const THRESHOLD_CV = 0.09;
+const THRESHOLD_CV = 0.09;
 
 /** First threshold, and standard errors of both (0 where not known), in one unit; to the least gap in that unit. */
 export function separableThresholds(first: number, error1: number, error2: number): number {

@@ -10,7 +10,7 @@ export interface Format {
   readonly source: string;
 }
 
-export const FOUR_BY_FOUR: Format = {
+const FOUR_BY_FOUR: Format = {
   name: "4-min efforts",
   work: "4 min hard, 3 min easy between",
   heartRate: "by its end 90 to 95 % of maximal heart rate",
@@ -18,7 +18,7 @@ export const FOUR_BY_FOUR: Format = {
     "4 × 4 min three times a week for 8 weeks: 55.5 to 60.4 mL/kg/min in a group of trained young men; people differ",
   source: "Helgerud 2007, Med Sci Sports Exerc 39:665–671; Hov 2023, Scand J Med Sci Sports 33:146–159",
 };
-export const ONE_BY_FOUR: Format = {
+const ONE_BY_FOUR: Format = {
   name: "one 4-min effort",
   work: "one effort of 4 min hard",
   heartRate: "by its end about 90 % of maximal heart rate",

@@ -35,5 +35,5 @@ export function loadedWalkOf(day: number, minutes: number, week: PlanWeek, setti
 }
 
 /** Metres climbed when half of the time goes up at the goal's speed and grade, in tens. */
-export const climbOf = (minutes: number, speedKmH: number, gradePct: number): number =>
+const climbOf = (minutes: number, speedKmH: number, gradePct: number): number =>
   Math.round(((minutes / 2 / 60) * speedKmH * 1000 * gradePct) / 100 / 10) * 10;

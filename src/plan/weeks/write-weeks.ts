@@ -14,7 +14,7 @@ import { info as progressionInfo } from "./progression.js";
 import { info as taperInfo } from "./taper.js";
 
 /** Sessions are written out for this many weeks; later ones follow from the next test. */
-export const SESSION_WEEKS = 4;
+const SESSION_WEEKS = 4;
 
 export function writeWeeks(book: Notebook, laid: readonly LaidWeek[], settings: Settings): void {
   book.table(

@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import { oddBreaths } from "../../../src/derive/incremental/clean.js";
 import { localOutliers } from "../../../src/derive/incremental/local-outlier.js";
 import { foundPhases } from "../../../src/derive/incremental/phases.js";
-import { prepareTest } from "../../../src/derive/incremental/prepare.js";
 import { gapsIn } from "../../../src/derive/incremental/rhythm.js";
 import type { Columns } from "../../../src/derive/incremental/samples.js";
 import { prescribed } from "../../../src/derive/incremental/workload.js";
@@ -12,6 +11,7 @@ import type { Entry, Table } from "../../../src/kernel/measure.js";
 import { recipe } from "../../generator/recipe.js";
 import { derive } from "./derived.js";
 import { generated, seriesFrom, visitFrom } from "./generated.js";
+import { preparedOf } from "./prepared.js";
 import { seriesOf, visitOf } from "./visit.js";
 
 const table = (entries: readonly Entry[], id: string): Table => {
@@ -141,7 +141,7 @@ describe("cleaning", () => {
   it("marks coughs and swallows and leaves 99 of 100 true breaths", () => {
     const { test } = generated(21, { faults: { coughs: 0, lost: 0, dropouts: 0, dead: [] } });
     const rows = test.rows.map((row, i) => (i % 50 === 25 && row.time > 320 ? { ...row, ve: row.ve * 2.5 } : row));
-    const found = prepareTest(visitFrom(test, rows))?.excluded.map((e) => e.index) ?? [];
+    const found = preparedOf(visitFrom(test, rows))?.excluded.map((e) => e.index) ?? [];
     const odd = rows.flatMap((row, i) => (row.ve !== test.rows[i]?.ve ? [i] : []));
     expect(odd.filter((i) => !found.includes(i))).toEqual([]);
     expect(new Set(found.filter((i) => !odd.includes(i))).size).toBeLessThan(0.01 * rows.length);
@@ -154,12 +154,12 @@ describe("cleaning", () => {
   });
   it("leaves means of 10 s alone", () => {
     const { visit } = generated(22, { sampling: { kind: "mean", everyS: 10 } });
-    expect(prepareTest(visit)?.excluded).toEqual([]);
+    expect(preparedOf(visit)?.excluded).toEqual([]);
   });
   it("lists an impossible heart rate, blanks only it, and keeps the breath", () => {
     const { test } = generated(23, { faults: { coughs: 0, lost: 0, dropouts: 0, dead: [] } });
     const at = test.rows.findIndex((row) => row.time > 600);
-    const prepared = prepareTest(
+    const prepared = preparedOf(
       visitFrom(
         test,
         test.rows.map((row, i) => (i === at ? { ...row, hr: 260 } : row)),
@@ -182,7 +182,7 @@ describe("cleaning", () => {
     const resting = (row: { time: number }) => row.time < 110;
     const one = test.rows.map((row) => (resting(row) ? { ...row, vco2: 0.25 } : row));
     const all = one.map((row) => (resting(row) ? { ...row, vo2: 0.3, ve: 9 } : row));
-    const dead = (rows: typeof one) => prepareTest(visitFrom(test, rows))?.dead.map((run) => run.channel);
+    const dead = (rows: typeof one) => preparedOf(visitFrom(test, rows))?.dead.map((run) => run.channel);
     expect(dead(one)).toEqual(["vco2"]);
     expect(dead(all)).toEqual([]);
   });
@@ -192,7 +192,7 @@ describe("cleaning", () => {
       const rows = test.rows.map((row, i) =>
         row.time < 110 ? { ...row, vco2: 0.25, ve: 9, vo2: 0.3 + 0.001 * (i % values) } : row,
       );
-      return prepareTest(visitFrom(test, rows))?.dead.map((run) => run.channel);
+      return preparedOf(visitFrom(test, rows))?.dead.map((run) => run.channel);
     };
     expect(dead(3)).toEqual([]);
     expect(dead(4)).toContain("vco2");
@@ -223,7 +223,7 @@ describe("cleaning", () => {
   it("names gaps", () => {
     const { test } = generated(25);
     const rows = test.rows.filter((row) => row.time < 500 || row.time > 520);
-    const gaps = prepareTest(visitFrom(test, rows))?.gaps ?? [];
+    const gaps = preparedOf(visitFrom(test, rows))?.gaps ?? [];
     expect(gaps.some((gap) => gap.fromS > 490 && gap.toS < 530)).toBe(true);
   });
 });
@@ -251,7 +251,7 @@ describe("phases", () => {
     const start = test.truth.phases.find((p) => p.name === "incremental");
     const phases = { incremental_start_s: start?.fromS ?? 0 };
     const incremental: Incremental = { mode: recipe(27).mode, series: "test.csv", phases };
-    const found = prepareTest(visitOf({ series: seriesFrom(test.rows), incremental }));
+    const found = preparedOf(visitOf({ series: seriesFrom(test.rows), incremental }));
     const span = found?.phases.find((p) => p.phase === "incremental");
     expect(span?.fromS).toBe(start?.fromS);
     expect(Math.abs((span?.toS ?? 0) - (start?.toS ?? 0))).toBeLessThan(5);

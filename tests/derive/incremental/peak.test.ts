@@ -1,13 +1,13 @@
 /** Peak values: against known truth, under changes that must do what they must, and on open data. */
 import { describe, expect, it } from "vitest";
 import { bestWindow } from "../../../src/derive/incremental/best-window.js";
-import { prepareTest } from "../../../src/derive/incremental/prepare.js";
 import type { Entry } from "../../../src/kernel/measure.js";
 import type { Visit } from "../../../src/kernel/visit.js";
 import type { Row } from "../../generator/breaths.js";
 import { NO_FAULTS, NO_NOISE, USUAL_FAULTS } from "../../generator/recipe.js";
 import { derive } from "./derived.js";
 import { generated, seriesFrom, visitFrom } from "./generated.js";
+import { preparedOf } from "./prepared.js";
 import { present, ramp, runners } from "./ramp72.js";
 import { visitOf } from "./visit.js";
 
@@ -189,7 +189,7 @@ it("excludes rows whose time does not rise, and says so", () => {
   const [a, b] = [rows[100] as Row, rows[101] as Row];
   rows[100] = b;
   rows[101] = a;
-  const test2 = prepareTest(visitFrom(test, rows));
+  const test2 = preparedOf(visitFrom(test, rows));
   expect(test2?.excluded.filter((e) => e.rule === "time-not-rising").map((e) => e.index)).toEqual([101]);
 });
 
@@ -255,7 +255,7 @@ it.skipIf(!present)(openData, () => {
   for (const runner of runners()) {
     const incremental = { mode: "treadmill" as const, series: "test.csv" };
     const visit = visitOf({ massKg: runner.massKg, series: ramp(runner.test), incremental });
-    const test = prepareTest(visit);
+    const test = preparedOf(visit);
     const span = test?.phases.find((p) => p.phase === "incremental");
     // Phases found from the belt speed agree with the times the study lists, to a breath.
     expect(Math.abs((span?.fromS ?? 0) - runner.loadS)).toBeLessThan(5);
@@ -289,7 +289,7 @@ it("finds phases of generated tests from the workload when the protocol is state
           : { start_speed_km_h: p.start, start_grade_pct: p.gradePct };
     const stage = p.kind === "step" ? { stage_length_s: p.stageS } : {};
     const incremental = { mode: r.mode, series: "test.csv", protocol: { kind: p.kind, ...start, ...stage } };
-    const found = prepareTest(visitOf({ series: seriesFrom(test.rows), incremental }));
+    const found = preparedOf(visitOf({ series: seriesFrom(test.rows), incremental }));
     expect(found?.phasesFrom).toBe("workload");
     for (const name of ["incremental", "verification"] as const) {
       const truth = test.truth.phases.find((x) => x.name === name);
