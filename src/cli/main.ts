@@ -1,6 +1,7 @@
 /** Reads the command line, loads the one verb it names, and turns what goes wrong into an exit code. */
 import { readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
+import { nearest } from "../kernel/near.js";
 import { Unreadable } from "./files.js";
 import { type ExitCode, type Flags, type Verb, WrongUse } from "./verb.js";
 
@@ -83,8 +84,16 @@ function parse(args: readonly string[], verb: Verb) {
       allowPositionals: true,
     });
   } catch (error) {
-    throw new WrongUse((error as Error).message);
+    throw new WrongUse(unknownOption(error as Error, Object.keys(verb.options)) ?? (error as Error).message);
   }
+}
+
+/** The library's own sentence for an option that is not known speaks of positional arguments. */
+function unknownOption(error: Error, known: readonly string[]): string | undefined {
+  const option = /^Unknown option '-+([^']*)'/.exec(error.message)?.[1];
+  if (option === undefined) return undefined;
+  const near = nearest(option, known);
+  return `there is no option --${option}${near ? `; did you mean --${near}?` : ""}`;
 }
 
 // Who reads no further (waymark guide lungs | head) has seen enough: that is no fault.
@@ -99,7 +108,9 @@ main(process.argv.slice(2)).then(
   },
   (error: unknown) => {
     if (error instanceof WrongUse) {
-      process.stderr.write(`waymark: ${error.message}\nTry: waymark --help\n`);
+      process.stderr.write(
+        `waymark: ${error.message}\nTry: waymark ${Object.hasOwn(VERBS, process.argv[2] ?? "") ? `${process.argv[2]} ` : ""}--help\n`,
+      );
       process.exitCode = 2;
     } else if (error instanceof Unreadable) {
       process.stderr.write(`waymark: ${error.message}\n`);

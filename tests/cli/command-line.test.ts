@@ -28,7 +28,8 @@ describe("the command line", () => {
     expect(copy.run("build", "--help").out).toMatch(/^waymark build \[PATH …\]/);
     expect(copy.run("--version").out).toMatch(/^\d+\.\d+\.\d+\n$/);
     expect(copy.run("biuld")).toMatchObject({ code: 2 });
-    expect(copy.run("build", "--fast").err).toMatch(/Unknown option '--fast'/);
+    expect(copy.run("build", "--fast").err).toBe("waymark: there is no option --fast\nTry: waymark build --help\n");
+    expect(copy.run("build", "--edtion", "client").err).toMatch(/no option --edtion; did you mean --edition\?/);
     expect(copy.run("check", "clients/c-999").err).toMatch(/clients\/c-999: does not exist in this practice/);
   });
 
