@@ -267,6 +267,11 @@ describe("templates", () => {
 });
 
 describe("the remarks", () => {
+  it("carry the heads of their columns to a phone, where the line of heads is out of sight", async () => {
+    const html = await reporter.renderReport(inputOf("practitioner", "en", retest));
+    expect(html).toMatch(/<td data-head="Found">[^<]+<\/td><td data-head="Limit">/);
+    expect(html).toContain(".remarks [data-head]::before");
+  });
   it("names the measures of several failed checks in a row once", async () => {
     const remark = (id: string): Remark => ({
       kind: "remark",
