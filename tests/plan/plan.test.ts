@@ -435,6 +435,37 @@ describe("what the goal asks for", () => {
   });
 });
 
+describe("an interval of the test's own beside what the goal asks for", () => {
+  // Breath noise: 43 to 45, while a typical error of 2.5 between tests gives 44 ± 4.9.
+  const peak: Entry = {
+    ...quantity("vo2_peak_per_mass", 44),
+    error: { low: 43, high: 45, from: "breath noise" },
+  } as Entry;
+  const standing = (...more: readonly Entry[]) =>
+    rowsOf(
+      planFor(
+        resultsOf([PROCEED, peak, ...more]),
+        visitFor({
+          plan: PLAN,
+          goals: [{ ...GOAL, targets: [{ measure: "vo2_peak_per_mass", at_least: 42, from: "coach" }] }],
+        }),
+      ),
+      "demand_shortfall",
+    )[0];
+  const change = { kind: "change", id: "change_vo2_peak_per_mass", measure: "vo2_peak_per_mass", typicalError: 2.5 };
+
+  it("is not called the error of the test, and gives way to the error between tests", () => {
+    expect(standing()).toMatchObject({
+      interval: "43.0 to 45.0",
+      standing: "met, beyond the noise within this test; tests on different days differ by more",
+    });
+    expect(standing(change as Entry)).toMatchObject({
+      interval: "39.1 to 48.9",
+      standing: "the limit lies within the error of the test",
+    });
+  });
+});
+
 describe("the rules of a plan", () => {
   const rules = (plan: Plan, client = {}) =>
     rowsOf(planFor(resultsOf([PROCEED, ...THRESHOLDS]), visitFor({ plan, client })), "programme_rules");

@@ -49,7 +49,7 @@ export function writeShortfall(
       { key: "from", title: "Asked by" },
     ],
     rows,
-    { id: "demand-shortfall", revision: 1 },
+    { id: "demand-shortfall", revision: 2 },
     profile ? [{ name: "profile", value: profile.id, unit: "" }] : [],
     `${missing}${profile ? `${profile.title}. ${profile.notes} ` : ""}A limit without a published source is marked as a convention. To meet the limits does not promise the goal, and to miss one does not exclude it.`,
   );
@@ -71,7 +71,7 @@ function rowOf(one: Asked, results: Results): Cell[] | undefined {
     return [info.title, info.unit ?? "", needed, null, null, null, `not given: ${entry.because}`, one.from];
   if (entry?.kind !== "quantity")
     return [info.title, info.unit ?? "", needed, null, null, null, "not measured at this visit", one.from];
-  const half = errorOf(entry, results);
+  const { half, words } = errorOf(entry, results);
   const low = half === undefined ? entry.value : entry.value - half;
   const high = half === undefined ? entry.value : entry.value + half;
   const short =
@@ -82,11 +82,7 @@ function rowOf(one: Asked, results: Results): Cell[] | undefined {
         : 0;
   const limit = one.at_least ?? (one.at_most as number);
   const inside = half !== undefined && limit > low && limit < high;
-  const standing = inside
-    ? "the limit lies within the error of the test"
-    : short > 0
-      ? `short${half === undefined ? "; error not known" : ", beyond the error of the test"}`
-      : `met${half === undefined ? "; error not known" : ", beyond the error of the test"}`;
+  const standing = inside ? "the limit lies within the error of the test" : short > 0 ? words.short : words.met;
   return [
     info.title,
     info.unit ?? "",
@@ -99,11 +95,24 @@ function rowOf(one: Asked, results: Results): Cell[] | undefined {
   ];
 }
 
-/** Half width of the 95 % interval of one test: from its own interval, or the typical error a change was judged with. */
-function errorOf(quantity: Quantity, results: Results): number | undefined {
+/** Where a value stands beyond the error that is known of it. */
+const BETWEEN_TESTS = { short: "short, beyond the error of the test", met: "met, beyond the error of the test" };
+const WITHIN_TEST = {
+  short: "short, beyond the noise within this test; tests on different days differ by more",
+  met: "met, beyond the noise within this test; tests on different days differ by more",
+};
+const NOT_KNOWN = { short: "short; error not known", met: "met; error not known" };
+
+/**
+ * Half width of the 95 % interval of one test. The typical error a change was judged with goes first: an interval of
+ * the test's own (breath noise, a fit) leaves out that tests on different days differ by more.
+ */
+function errorOf(quantity: Quantity, results: Results): { readonly half?: number; readonly words: typeof NOT_KNOWN } {
   const { error } = quantity;
-  if (error?.low !== undefined && error.high !== undefined) return (error.high - error.low) / 2;
-  if (error?.typical !== undefined) return 1.96 * error.typical;
   const change = entryOf(results, `change_${quantity.id}`);
-  return change?.kind !== "change" || change.typicalError === undefined ? undefined : 1.96 * change.typicalError;
+  const typical = (change?.kind === "change" ? change.typicalError : undefined) ?? error?.typical;
+  if (typical !== undefined) return { half: 1.96 * typical, words: BETWEEN_TESTS };
+  if (error?.low !== undefined && error.high !== undefined)
+    return { half: (error.high - error.low) / 2, words: WITHIN_TEST };
+  return { words: NOT_KNOWN };
 }
