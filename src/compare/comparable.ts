@@ -96,9 +96,10 @@ function gatesIn({ gates, lists }: Pair, list: readonly Gate[]): Comparability {
 
 function gatesBetween(before: Results, now: Results): ReadonlyMap<Gate, Said> {
   const said = new Map<Gate, Said>();
-  const [was, is] = [recordedAt(before), recordedAt(now)];
-  for (const [i, gate] of GATES.entries()) {
-    const [a, b] = [was[i], is[i]];
+  const was = recordedAt(before);
+  const is = recordedAt(now);
+  for (let i = 0; i < GATES.length; i++) {
+    const [gate, a, b] = [GATES[i] as Gate, was[i], is[i]];
     if (a === undefined && b === undefined) {
       if (gate.must || !gate.quiet) said.set(gate, { stops: gate.must === true, phrase: unknown(gate) });
     } else if (a === undefined || b === undefined) {

@@ -47,14 +47,13 @@ export function kindsOf(days: readonly number[], week: PlanWeek, settings: Setti
     const loaded = settings.loadBearing && carries(week) && !avoids(settings, "load carriage", week.monday + long);
     kinds[days.indexOf(long)] = loaded ? "loaded walk" : "long";
   }
-  const harder = harderKinds(days.length, week, settings, means);
-  const free = harder.length === 0 ? [] : days.filter((day) => !light(day));
-  const taken = [long];
-  for (const kind of harder) {
+  const free = days.some(light) ? days.filter((day) => !light(day)) : days;
+  let taken = [long];
+  for (const kind of harderKinds(days.length, week, settings, means)) {
     const day = farthest(free, taken);
     if (day === undefined) break;
     kinds[days.indexOf(day)] = kind;
-    taken.push(day);
+    taken = [...taken, day];
   }
   return kinds;
 }
@@ -66,16 +65,8 @@ const carries = (week: PlanWeek): boolean =>
 function harderKinds(days: number, week: PlanWeek, settings: Settings, means: Means): readonly Kind[] {
   if (!means.vigorous || days < 2 || week.number <= means.easyWeeks) return [];
   const hard: Kind = !means.intervals || avoids(settings, "hard intervals", week.monday) ? "steady" : "intervals";
-  const steady: Kind[] = means.steady ? ["steady"] : [];
-  const wanted: Kind[] =
-    week.phase === "foundation"
-      ? days >= 4 && !week.easier
-        ? [hard, ...steady]
-        : [hard]
-      : week.phase === "specific" && days >= 5 && !week.easier
-        ? [hard, hard]
-        : days >= 4 && !week.easier
-          ? [hard, ...steady]
-          : [hard];
-  return wanted.filter((kind) => kind !== "steady" || means.steady);
+  const second: Kind = week.phase === "specific" && days >= 5 ? hard : "steady";
+  const known = (kind: Kind) => kind !== "steady" || means.steady;
+  if (!known(hard)) return [];
+  return days >= 4 && !week.easier && known(second) ? [hard, second] : [hard];
 }
