@@ -3,7 +3,7 @@
  * a usual place. The carried one is unpacked once to the temporary folder, next to nothing else.
  */
 import { execFile } from "node:child_process";
-import { existsSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { chmod, mkdir, readFile, rename, rm, writeFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir, userInfo } from "node:os";
@@ -64,7 +64,7 @@ export async function findBrowser(): Promise<FoundBrowser> {
 async function carriedBrowser(): Promise<FoundBrowser | undefined> {
   const pack = packFolder();
   if (pack === undefined) return undefined;
-  const { version } = JSON.parse(await readFile(join(dirname(pack), "package.json"), "utf8")) as { version: string };
+  const { version } = JSON.parse(readFileSync(join(dirname(pack), "package.json"), "utf8")) as { version: string };
   const folder = join(tmpdir(), `waymark-chromium-${version}-${userInfo().uid}`);
   const path = join(folder, "chromium");
   if (!existsSync(path)) {

@@ -21,6 +21,7 @@ import { compiledStructures } from "./compile-structures.js";
 
 const DIST = resolve("dist");
 const TEMPLATES = resolve("src/report/compiled-templates.ts");
+const NEVER_CALLED = "proxy-agent";
 const STARTS = ["main", "crew-worker"];
 
 async function bundle(input: Readonly<Record<string, string>>, folder: string): Promise<void> {
@@ -28,7 +29,15 @@ async function bundle(input: Readonly<Record<string, string>>, folder: string): 
     input: { ...input },
     platform: "node",
     tsconfig: false,
-    plugins: [{ name: "compiled templates", load: (id) => (id === TEMPLATES ? compiledTemplates() : null) }],
+    plugins: [
+      { name: "compiled templates", load: (id) => (id === TEMPLATES ? compiledTemplates() : null) },
+      {
+        // What drives the browser can also download one through proxies: never done here, and as long as the rest of it.
+        name: "no downloads",
+        resolveId: (id) => (id === NEVER_CALLED ? `\0${id}` : null),
+        load: (id) => (id === `\0${NEVER_CALLED}` ? "export const ProxyAgent = undefined;" : null),
+      },
+    ],
     external: [/^@sparticuz\//],
     resolve: {
       extensionAlias: { ".js": [".ts", ".js"] },
@@ -65,7 +74,7 @@ function keepCode(): void {
   try {
     for (const part of ["lab.yaml", "retests", CLIENT])
       cpSync(join("examples/skarn-point", part), join(folder, part), { recursive: true });
-    for (const words of [["build", "--no-pdf"], ["check"]]) {
+    for (const words of [["build", "--no-pdf"], ["build"], ["check"]]) {
       const keeper = resolve("tests/tools/keep-code.cjs");
       const { status, stderr } = spawnSync(
         process.execPath,
