@@ -43,6 +43,8 @@ export interface BuildReport {
   readonly fresh: number;
   /** Clients that could not be read or written, in words. */
   readonly failures: readonly string[];
+  /** When browser and threads are gone, which nothing but the end of the program needs to wait for. */
+  readonly closed: Promise<unknown>;
 }
 
 const NOTE_EVERY_MS = 3000;
@@ -73,7 +75,7 @@ export async function buildPractice(
   }
   if (stale.size === 0) {
     records.write();
-    return { problems: [], built: [], fresh: wish.chosen.size, failures: [] };
+    return { problems: [], built: [], fresh: wish.chosen.size, failures: [], closed: Promise.resolve() };
   }
 
   // Loaded only when there is something to build: finding nothing changed takes no formula.
@@ -120,9 +122,13 @@ export async function buildPractice(
       }
     }
   };
+  const close = () => Promise.all([printer?.close(), crew.close()]);
   try {
     report(await crew.diagnostics());
     await Promise.all(Array.from({ length: crew.size + 1 }, lane));
+  } catch (error) {
+    await close();
+    throw error;
   } finally {
     progress.end();
     try {
@@ -130,13 +136,15 @@ export async function buildPractice(
     } catch (error) {
       failures.add((error as Error).message); // costs the next build time, nothing else
     }
-    await Promise.all([printer?.close(), crew.close()]);
   }
+  const closed = close();
+  closed.catch(() => undefined); // told to whoever waits
   return {
     problems: [...problems.values()],
     built: built.sort((a, b) => (a.visit.path < b.visit.path ? -1 : 1)),
     fresh: wish.chosen.size - stale.size,
     failures: [...failures],
+    closed,
   };
 }
 

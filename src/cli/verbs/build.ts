@@ -54,7 +54,7 @@ export const verb: Verb = {
     const stop = openStop(io, release);
     try {
       sweepPractice(practice, shard);
-      const { problems, built, fresh, failures } = await buildPractice(
+      const { problems, built, fresh, failures, closed } = await buildPractice(
         practice,
         { chosen, editions, pdf: flags["no-pdf"] !== true, useCache: flags["no-cache"] !== true, stopping: stop.asked },
         (total) => openProgress(total, io, () => performance.now()),
@@ -64,10 +64,10 @@ export const verb: Verb = {
         io.say(`${drawDiagnostics(problems, sourceText(practice))}\n\n${drawSummary(problems)}\n`);
       }
       for (const failure of failures) io.say(`waymark: ${failure}\n`);
-      const pages =
-        editions.length === 0 || flags["no-index"] || shard !== undefined || stop.asked() || failures.length > 0
-          ? []
-          : await pagesWritten(practice, built, flags["no-cache"] === true);
+      const unwanted =
+        editions.length === 0 || flags["no-index"] || shard !== undefined || stop.asked() || failures.length > 0;
+      const written = unwanted ? Promise.resolve([]) : pagesWritten(practice, built, flags["no-cache"] === true);
+      const pages = await written.finally(() => closed);
       io.out(summary(built, chosen.size, fresh, pages));
       if (editions.length > 0) io.out(whereabouts(practice.root, io.cwd));
       if (stop.asked()) return stop.code();
