@@ -1,7 +1,9 @@
 /** Heart rate variability in the time domain, from the RR intervals of a short record at rest. */
+
 import type { Cell } from "../kernel/measure.js";
 import type { MeasureId } from "../kernel/measures.js";
 import type { Notebook, Ref } from "../kernel/notebook.js";
+import { toDecimals } from "../kernel/rounding.js";
 import type { Visit } from "../kernel/visit.js";
 import { attempt, foundOrWithheld } from "./found-or-withheld.js";
 import * as ln from "./heart-rate-variability/ln-rmssd.js";
@@ -56,7 +58,7 @@ export function deriveHeartRateVariability(book: Notebook, visit: Visit): void {
   book.table("hrv_record", columns, [cells], normal.info, inputs);
   book.found("hrv_artefact_share", share, normal.info, inputs);
   if (share > MOST_ARTEFACTS_PCT) {
-    const because = `${share.toFixed(1)} % of the intervals were left out, more than the ${MOST_ARTEFACTS_PCT} % up to which a short record is used`;
+    const because = `${toDecimals(share, 1)} % of the intervals were left out, more than the ${MOST_ARTEFACTS_PCT} % up to which a short record is used`;
     withholdAll(
       book,
       INDICES.map(([id]) => id),

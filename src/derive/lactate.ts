@@ -1,7 +1,9 @@
 /** Step test with blood lactate: every definition of the threshold, their spread, and the one that is followed. */
+
 import type { Cell, Column } from "../kernel/measure.js";
 import type { MeasureId } from "../kernel/measures.js";
 import type { Notebook, Ref } from "../kernel/notebook.js";
+import { toDecimals } from "../kernel/rounding.js";
 import type { Visit } from "../kernel/visit.js";
 import * as proRata from "./incremental/peak-load.js";
 import type { Point } from "./lactate/curve.js";
@@ -107,7 +109,7 @@ function writeDefinitions(book: Notebook, test: StepTest, found: ReturnType<type
   if (loads.length < 2) book.withhold("lactate_definition_spread", "fewer than two definitions gave a threshold");
   else
     book.found("lactate_definition_spread", spread.definitionSpread(loads), spread.info, inputs, {
-      note: `from ${Math.min(...loads).toFixed(1)} to ${Math.max(...loads).toFixed(1)} ${test.unit}: compare one definition with itself only`,
+      note: `from ${toDecimals(Math.min(...loads), 1)} to ${toDecimals(Math.max(...loads), 1)} ${test.unit}: compare one definition with itself only`,
     });
 }
 

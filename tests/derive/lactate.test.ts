@@ -100,6 +100,11 @@ describe("lactate thresholds", () => {
     expect(JSON.stringify(derived(worked.slice(0, 3)).entry("lactate_threshold_speed"))).toMatch(/number of steps/);
     const falling = worked.map((s, i) => (i === 5 ? { ...s, lactate_mmol_l: 1.8 } : s));
     expect(JSON.stringify(derived(falling).entry("lactate_threshold_speed"))).toMatch(/falling by 0.60/);
+    // The analyser's own error is 0.4 mmol/L: 2.4 to 2.0 may be chance, 2.4 to 1.99 is a fall.
+    const to = (lactate_mmol_l: number) =>
+      derived(worked.map((one, i) => (i === 5 ? { ...one, lactate_mmol_l } : one)));
+    expect(to(2).entry("lactate_threshold_speed")?.kind).toBe("quantity");
+    expect(JSON.stringify(to(1.99).entry("lactate_threshold_speed"))).toMatch(/falling by 0.41/);
     expect(JSON.stringify(derived(worked.slice(0, 5), {}, "fixed-4").entry("lactate_threshold_speed"))).toMatch(
       /last lactate/,
     );

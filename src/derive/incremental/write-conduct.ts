@@ -1,7 +1,9 @@
 /** Heart rate, loads and how the test went. */
+
 import type { FormulaInfo } from "../../kernel/formula.js";
 import type { Choices } from "../../kernel/generated/choices.js";
 import type { Notebook, Ref } from "../../kernel/notebook.js";
+import { roundTo } from "../../kernel/rounding.js";
 import type { Visit } from "../../kernel/visit.js";
 import { info as sharePercent } from "../arithmetic/share-percent.js";
 import { hasValues } from "../columns.js";
@@ -119,7 +121,7 @@ export function writeLoads(book: Notebook, visit: Visit, test: Prepared, stages:
     const seconds = !stepped ? stages.lengthS : unknown ? 0 : last.toS - last.fromS;
     const ref = (name: string, value: number, unit: string): Ref => ({
       name,
-      value: Math.round(value * 100) / 100,
+      value: roundTo(value, 2),
       unit,
     });
     const unit = { power: "W", speed: "km/h", grade: "%" }[channel];

@@ -1,6 +1,8 @@
 /** What follows from resting uptake and output: ratio and its band, energy, fuel shares. */
+
 import type { Judgement } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
+import { toDecimals } from "../../kernel/rounding.js";
 import { lPerMin } from "../../kernel/unit.js";
 import type { Visit } from "../../kernel/visit.js";
 import { attempt, foundOrWithheld } from "../found-or-withheld.js";
@@ -93,9 +95,9 @@ function implausible(ratio: number): string | undefined {
   const outcome = attempt(() => band.quotientBand(ratio));
   if (outcome.because !== undefined) return outcome.because;
   if (outcome.value === "reject")
-    return `the respiratory exchange ratio of ${ratio.toFixed(2)} is outside the physiological range of 0.67 to 1.30: repeat the measurement`;
+    return `the respiratory exchange ratio of ${toDecimals(ratio, 2)} is outside the physiological range of 0.67 to 1.30: repeat the measurement`;
   if (ratio > 1)
-    return `a ratio of ${ratio.toFixed(2)} at rest speaks of overbreathing or of an analyser error, not of fuel: repeat the measurement`;
+    return `a ratio of ${toDecimals(ratio, 2)} at rest speaks of overbreathing or of an analyser error, not of fuel: repeat the measurement`;
   return undefined;
 }
 
@@ -124,7 +126,7 @@ function judgeBand(book: Notebook, ratio: number): void {
   const { verdict, because } = WORDS[outcome.value];
   book.judge("resting_rer_band", verdict, because, {
     rule: `${band.info.id} r${band.info.revision}`,
-    inputs: [{ name: "resting_rer", text: ratio.toFixed(2), measure: "resting_rer" }],
+    inputs: [{ name: "resting_rer", text: toDecimals(ratio, 2), measure: "resting_rer" }],
   });
 }
 

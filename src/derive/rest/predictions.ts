@@ -1,6 +1,8 @@
 /** Predictions of resting energy expenditure: all that apply, each with its own error, and the one chosen. */
+
 import type { Cell, Column } from "../../kernel/measure.js";
 import type { FormulaName, Notebook, Ref } from "../../kernel/notebook.js";
+import { roundTo } from "../../kernel/rounding.js";
 import type { Visit } from "../../kernel/visit.js";
 import { attempt, foundOrWithheld } from "../found-or-withheld.js";
 import * as cunningham80 from "./cunningham-1980.js";
@@ -43,7 +45,7 @@ export function predictResting(book: Notebook, visit: Visit): void {
     return [p.info.title, outcome.value, share, p.ownError, null];
   });
   const personal: Ref[] = [
-    { name: "age", value: Number(visit.ageYears.toFixed(1)), unit: "years" },
+    { name: "age", value: roundTo(visit.ageYears, 1), unit: "years" },
     { name: "sex", value: visit.client.sex, unit: "" },
   ];
   book.table("resting_energy_predictions", COLUMNS, rows, percent.info, [

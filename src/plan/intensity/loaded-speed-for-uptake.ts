@@ -3,7 +3,9 @@
  *
  *     VO2·W·20.1/60 = 1.5 W + 2 (W + L)(L/W)² + η (W + L)(1.5 V² + 0.35 V G)      the positive root for V, m/s
  */
+
 import { type FormulaInfo, OutOfRange, requireRange } from "../../kernel/formula.js";
+import { roundTo } from "../../kernel/rounding.js";
 
 const KJ_PER_LITRE = 20.1;
 
@@ -25,7 +27,7 @@ export function loadedSpeedForUptake(
   const moving = (watts - 1.5 * massKg - 2 * total * (loadKg / massKg) ** 2) / (terrain * total);
   if (moving <= 0) throw new OutOfRange(info.id, "uptake", uptake, "more than standing with the load costs");
   const V = (-0.35 * gradePct + Math.sqrt((0.35 * gradePct) ** 2 + 6 * moving)) / 3;
-  requireRange(info.id, "the walking speed", Number((V * 3.6).toFixed(2)), 0.7, 8, "km/h");
+  requireRange(info.id, "the walking speed", roundTo(V * 3.6, 2), 0.7, 8, "km/h");
   return V * 3.6;
 }
 

@@ -3,7 +3,9 @@
  *
  *     S = (VO2 − 3.5)/(0.2 + 0.9·G)      S m/min, G grade as a fraction
  */
+
 import { type FormulaInfo, requireRange } from "../../kernel/formula.js";
+import { roundTo } from "../../kernel/rounding.js";
 import { BUSHMAN } from "./walking-speed-for-uptake.js";
 
 /** Uptake in mL/kg/min and grade in % to km/h. Refuses less than 134 m/min: walk uphill instead. */
@@ -11,7 +13,7 @@ export function runningSpeedForUptake(uptake: number, gradePercent: number): num
   requireRange(info.id, "uptake", uptake, 4, 90, "mL/kg/min");
   requireRange(info.id, "grade", gradePercent, 0, 30, "%");
   const speed = ((uptake - 3.5) / (0.2 + (0.9 * gradePercent) / 100)) * 0.06;
-  requireRange(info.id, "the running speed", Number(speed.toFixed(2)), 8.04, 25, "km/h");
+  requireRange(info.id, "the running speed", roundTo(speed, 2), 8.04, 25, "km/h");
   return speed;
 }
 

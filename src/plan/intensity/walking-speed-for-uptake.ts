@@ -3,14 +3,16 @@
  *
  *     S = (VO2 − 3.5)/(0.1 + 1.8·G)      S m/min, G grade as a fraction
  */
+
 import { type FormulaInfo, requireRange } from "../../kernel/formula.js";
+import { roundTo } from "../../kernel/rounding.js";
 
 /** Uptake in mL/kg/min and grade in % to km/h. Refuses a speed outside 3 to 6 km/h, where the equation was not made. */
 export function walkingSpeedForUptake(uptake: number, gradePercent: number): number {
   requireRange(info.id, "uptake", uptake, 4, 80, "mL/kg/min");
   requireRange(info.id, "grade", gradePercent, 0, 30, "%");
   const speed = ((uptake - 3.5) / (0.1 + (1.8 * gradePercent) / 100)) * 0.06;
-  requireRange(info.id, "the walking speed", Number(speed.toFixed(2)), 3, 6, "km/h");
+  requireRange(info.id, "the walking speed", roundTo(speed, 2), 3, 6, "km/h");
   return speed;
 }
 
