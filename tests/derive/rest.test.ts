@@ -103,7 +103,7 @@ describe("rest from a series", () => {
     const cough = uptake.map((x, i) => (i === 100 ? 4 * x : x));
     const [clean, dirty] = [give(breaths, uptake), give(breaths, cough)];
     expect(Math.abs((dirty.value("resting_vo2") ?? 0) - (clean.value("resting_vo2") ?? 1))).toBeLessThan(1);
-    expect((dirty.entry("rest_trace") as Table).note).toMatch(/^1 breaths left out .*\(lines 102\)$/);
+    expect((dirty.entry("rest_trace") as Table).note).toMatch(/^1 breath left out .*\(line 102\)$/);
     expect((clean.entry("rest_trace") as Table).note).toBeUndefined();
     const even = breaths.map((_, i) => 4.5 * (i + 1));
     expect((give(even, cough).entry("rest_trace") as Table).note).toBeUndefined();

@@ -115,7 +115,9 @@ export function restFromSeries(book: Notebook, visit: Visit, file: string): void
 /** Names the breaths that were left out, so that nobody has to guess. */
 function leftOut(lines: readonly number[]): string | undefined {
   if (lines.length === 0) return undefined;
-  return `${lines.length} breaths left out of the means as coughs, swallows or sighs (lines ${lines.join(", ")})`;
+  return lines.length === 1
+    ? `1 breath left out of the means as a cough, swallow or sigh (line ${lines[0]})`
+    : `${lines.length} breaths left out of the means as coughs, swallows or sighs (lines ${lines.join(", ")})`;
 }
 
 const millilitres = (litres: number | null) => (litres === null ? null : 1000 * litres);
