@@ -21,7 +21,10 @@ export function startOf(
   if (logged.length > 0)
     return {
       minutes: Math.round(logged.reduce((sum, minutes) => sum + minutes, 0) / logged.length),
-      because: `they start from the ${logged.length} weeks logged last, on average`,
+      because:
+        logged.length === 1
+          ? "they start from the one week that was logged"
+          : `they start from the ${logged.length} weeks logged last, on average`,
     };
   const planned = previous && tableOf(previous, "programme_weeks");
   if (planned === undefined) return undefined;
