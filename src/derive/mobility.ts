@@ -1,14 +1,16 @@
 /** Mobility and balance. */
+
 import type { Reach, SingleLegStance } from "../kernel/generated/session.js";
 import type { Cell } from "../kernel/measure.js";
 import type { MeasureId } from "../kernel/measures.js";
 import type { Notebook, Ref } from "../kernel/notebook.js";
+import { listOf } from "../kernel/readings.js";
 import type { Visit } from "../kernel/visit.js";
 import * as trials from "./mobility/mean-of-trials.js";
 import * as composite from "./mobility/reach-composite.js";
 import * as difference from "./mobility/reach-difference.js";
 import * as commonScale from "./mobility/sit-and-reach-common-scale.js";
-import { best, listOf } from "./repeated.js";
+import { best } from "./repeated.js";
 import * as bestOf from "./strength/best-trial.js";
 
 export function deriveMobility(book: Notebook, visit: Visit): void {

@@ -1,8 +1,10 @@
 /** Size: stature, mass, girths of the trunk and what follows from them. */
+
 import type { Cell } from "../kernel/measure.js";
 import type { Notebook } from "../kernel/notebook.js";
+import { listOf, type OneOrMany } from "../kernel/readings.js";
 import type { Visit } from "../kernel/visit.js";
-import { listOf, type OneOrMany, spreadPercent, writeRepeated } from "./repeated.js";
+import { spreadPercent, writeRepeated } from "./repeated.js";
 import * as bmi from "./size/body-mass-index.js";
 import * as duplicates from "./size/duplicate-readings.js";
 import * as technicalError from "./size/technical-error.js";

@@ -1,9 +1,10 @@
 /** Strength and power. Where no sound norm exists the value says so, and is for following the client's own change. */
+
 import type { Jump, MidThighPull, StepUp, Strength } from "../kernel/generated/session.js";
 import type { Notebook, Ref } from "../kernel/notebook.js";
+import { listOf } from "../kernel/readings.js";
 import type { Visit } from "../kernel/visit.js";
 import { judgedFrom } from "./judged-from.js";
-import { listOf } from "./repeated.js";
 import * as bestOf from "./strength/best-trial.js";
 import * as flight from "./strength/jump-height-flight-time.js";
 import * as harmanMean from "./strength/jump-mean-power-harman.js";

@@ -17,6 +17,9 @@ export interface NormPlace {
   readonly curve: readonly CurvePoint[];
 }
 
+/** How many of 100 are lower, kept between 1 and 99: a table cannot tell the ends apart. */
+export const lowerOf = (percentile: number): number => Math.min(99, Math.max(1, Math.round(percentile)));
+
 /** Undefined where no table of percentiles applies to the value. */
 export function normPlace(entries: readonly Entry[], quantity: Quantity): NormPlace | undefined {
   const given = (quantity.norms ?? []).filter((norm) => norm.notGiven === undefined);
@@ -25,7 +28,7 @@ export function normPlace(entries: readonly Entry[], quantity: Quantity): NormPl
   const own = given.find((norm) => norm.table === row?.table);
   const placed = own?.percentile === undefined ? given.find((norm) => norm.percentile !== undefined) : own;
   if (placed?.percentile !== undefined) {
-    const lower = Math.min(99, Math.max(1, Math.round(placed.percentile)));
+    const lower = lowerOf(placed.percentile);
     return { kind: "about", lower, norm: placed, curve: placed === own ? (row?.curve ?? []) : [] };
   }
   const [first, last] = [row?.curve[0], row?.curve[row.curve.length - 1]];

@@ -1,6 +1,8 @@
 /** Short ways to write a finding; every rule returns a list of them, empty when all is well. */
+
 import type { RemarkSeverity } from "../kernel/measure.js";
 import type { MeasureId } from "../kernel/measures.js";
+import { listOf, type OneOrMany, percentApart } from "../kernel/readings.js";
 import { toDecimals } from "../kernel/rounding.js";
 import type { Finding } from "../kernel/rule.js";
 
@@ -24,10 +26,6 @@ export function notRecorded(
   return { severity, found: `${what} not recorded`, limit: "recorded", because, affects };
 }
 
-export type OneOrMany = number | readonly number[];
-export const listOf = (readings: OneOrMany): readonly number[] =>
-  typeof readings === "number" ? [readings] : readings;
-
 /**
  * The duplicate rule for one measure: a finding where it was read once, or where the first two readings are further
  * apart than `percent` of their mean and no third was taken.
@@ -44,7 +42,7 @@ export function duplicateFindings(
   const limit = `two readings within ${percent} %, else a third`;
   if (first === undefined || second === undefined)
     return [finding("record", `${name} was read once`, limit, "A slip of a single reading cannot be seen.", affects)];
-  const apart = (100 * Math.abs(first - second)) / ((first + second) / 2);
+  const apart = percentApart(first, second);
   // integers of a millionth of a percent: 1 % of 100.5 and 99.5 is not beyond 1 %
   if (third !== undefined || Math.round(apart * 1e6) <= percent * 1e6) return [];
   const because = "One of the two readings is off, and without a third nobody can say which.";

@@ -1,9 +1,11 @@
 /** Girths of the body and the fat share they estimate. */
+
 import type { Girths } from "../../kernel/generated/session.js";
 import type { Cell } from "../../kernel/measure.js";
 import type { Notebook, Ref } from "../../kernel/notebook.js";
+import { listOf, type OneOrMany } from "../../kernel/readings.js";
 import type { Visit } from "../../kernel/visit.js";
-import { listOf, type OneOrMany, spreadPercent } from "../repeated.js";
+import { spreadPercent } from "../repeated.js";
 import * as duplicates from "../size/duplicate-readings.js";
 import * as men from "./girth-fat-men.js";
 import * as women from "./girth-fat-women.js";

@@ -1,11 +1,13 @@
 /** Skinfolds: the sum that is tracked, the technical error of the duplicates, and fat shares as estimates beside it. */
+
 import type { Skinfolds } from "../../kernel/generated/session.js";
 import type { Cell } from "../../kernel/measure.js";
 import type { MeasureId } from "../../kernel/measures.js";
 import type { Notebook, Ref } from "../../kernel/notebook.js";
+import { listOf } from "../../kernel/readings.js";
 import { mean } from "../../kernel/statistics.js";
 import type { Visit } from "../../kernel/visit.js";
-import { listOf, spreadPercent } from "../repeated.js";
+import { spreadPercent } from "../repeated.js";
 import * as duplicates from "../size/duplicate-readings.js";
 import * as relative from "../size/relative-technical-error.js";
 import * as technical from "../size/technical-error.js";

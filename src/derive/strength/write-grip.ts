@@ -1,9 +1,11 @@
 /** Grip: each hand apart, the better hand as the client's value; two hands are never added. */
+
 import type { Grip } from "../../kernel/generated/session.js";
 import type { Cell } from "../../kernel/measure.js";
 import type { Notebook } from "../../kernel/notebook.js";
+import { listOf } from "../../kernel/readings.js";
 import type { Visit } from "../../kernel/visit.js";
-import { best, listOf } from "../repeated.js";
+import { best } from "../repeated.js";
 import * as bestOf from "./best-trial.js";
 import * as difference from "./hand-difference.js";
 

@@ -1,5 +1,5 @@
 import type { NormPosition, Quantity } from "../../kernel/measure.js";
-import { normPlace } from "../../kernel/norm-place.js";
+import { lowerOf, normPlace } from "../../kernel/norm-place.js";
 import { type Context, sentence, told, valueWithUnit } from "./context.js";
 import { shortCitation } from "./sources.js";
 
@@ -39,9 +39,6 @@ function positionText(context: Context, quantity: Quantity, norm: NormPosition):
   if (norm.category !== undefined) parts.push(speech.say("norms.category", { category: told(context, norm.category) }));
   return parts.join(", ");
 }
-
-/** How many of 100 are lower, kept between 1 and 99: a table cannot tell the ends apart. */
-export const lowerOf = (percentile: number): number => Math.min(99, Math.max(1, Math.round(percentile)));
 
 /** "Of 100 women aged 40–49, about 62 had a lower value." */
 export function normSentence(context: Context, quantity: Quantity): string | undefined {

@@ -4,6 +4,7 @@ import { judgementOf, sinceBaseline } from "../../kernel/entries.js";
 import { type Change, isClaim, type Judgement } from "../../kernel/measure.js";
 import { measureInfo } from "../../kernel/measures.js";
 import { signedWithUnit } from "../../kernel/names.js";
+import { lowerOf } from "../../kernel/norm-place.js";
 import {
   type Context,
   entriesOf,
@@ -16,7 +17,6 @@ import {
   valueWithUnit,
   withinSentence,
 } from "./context.js";
-import { lowerOf } from "./norm-text.js";
 
 /** Verdicts that stop or defer: they lead whatever else was found. */
 const NEEDS_A_PERSON: Readonly<Record<string, RegExp>> = {

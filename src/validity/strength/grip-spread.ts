@@ -2,9 +2,10 @@
  * The two best trials of a hand lie within 10 %; otherwise the client was still learning or did not give all.
  */
 
+import { listOf } from "../../kernel/readings.js";
 import { toDecimals } from "../../kernel/rounding.js";
 import type { Rule } from "../../kernel/rule.js";
-import { finding, listOf } from "../finding.js";
+import { finding } from "../finding.js";
 
 export const rule: Rule = {
   id: "grip-spread",

@@ -1,8 +1,9 @@
 /**
  * Three trials a hand: the best of fewer is lower, and the published values are the best or the mean of three.
  */
+import { listOf } from "../../kernel/readings.js";
 import type { Rule } from "../../kernel/rule.js";
-import { finding, listOf } from "../finding.js";
+import { finding } from "../finding.js";
 
 export const rule: Rule = {
   id: "grip-trials",

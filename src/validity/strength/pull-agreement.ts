@@ -2,9 +2,10 @@
  * Two maximal pulls lie within 250 N of each other; otherwise another is made.
  */
 
+import { listOf } from "../../kernel/readings.js";
 import { toDecimals } from "../../kernel/rounding.js";
 import type { Rule } from "../../kernel/rule.js";
-import { finding, listOf } from "../finding.js";
+import { finding } from "../finding.js";
 
 const AFFECTED = ["mid_thigh_pull_force", "mid_thigh_pull_force_per_mass"] as const;
 

@@ -1,8 +1,9 @@
 /**
  * The published stance times are means of three trials stopped at 45 s.
  */
+import { listOf } from "../../kernel/readings.js";
 import type { Rule } from "../../kernel/rule.js";
-import { finding, listOf, notRecorded } from "../finding.js";
+import { finding, notRecorded } from "../finding.js";
 
 export const rule: Rule = {
   id: "stance-trials",
