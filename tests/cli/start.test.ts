@@ -75,6 +75,14 @@ it("holds every template compiled, by the digest of its text", () => {
   expect(missing).toEqual([]);
 });
 
+it("holds every table read, by the digest of its text", () => {
+  const program = readFileSync("dist/parts/program-yaml.js", "utf8");
+  const tables = readdirSync("src/norms/tables").filter((file) => file.endsWith(".yaml"));
+  expect(tables.length).toBeGreaterThan(20);
+  const missing = tables.filter((file) => !program.includes(sha256(readFileSync(join("src/norms/tables", file)))));
+  expect(missing).toEqual([]);
+});
+
 it("names source files in a stack when asked with --debug", () => {
   const folder = copyOfDist();
   const { status, stderr } = spawnSync(

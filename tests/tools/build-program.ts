@@ -9,6 +9,7 @@
  *
  * Types are not looked at: `npm run check` does that.
  */
+import { deepStrictEqual } from "node:assert/strict";
 import { spawnSync } from "node:child_process";
 import { chmodSync, cpSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -16,11 +17,15 @@ import { join, resolve } from "node:path";
 import Handlebars from "handlebars";
 import { rolldown } from "rolldown";
 import { sha256 } from "../../src/cli/files.js";
+import { programYaml } from "../../src/cli/program-yaml.js";
 import { OPTIONS } from "../../src/report/templates.js";
 import { compiledStructures } from "./compile-structures.js";
 
 const DIST = resolve("dist");
 const TEMPLATES = resolve("src/report/compiled-templates.ts");
+const YAML = resolve("src/cli/parsed-yaml.ts");
+/** What every build reads. */
+const YAML_FOLDERS = ["src/norms/tables", "src/plan/profiles", "src/compare/tables", "templates/words"];
 const NEVER_CALLED = "proxy-agent";
 const STARTS = ["main", "crew-worker"];
 
@@ -31,6 +36,7 @@ async function bundle(input: Readonly<Record<string, string>>, folder: string): 
     tsconfig: false,
     plugins: [
       { name: "compiled templates", load: (id) => (id === TEMPLATES ? compiledTemplates() : null) },
+      { name: "parsed YAML", load: (id) => (id === YAML ? parsedYaml() : null) },
       {
         // What drives the browser can also download one through proxies: never done here, and as long as the rest of it.
         name: "no downloads",
@@ -65,6 +71,20 @@ function compiledTemplates(): string {
     .map((file) => readFileSync(join("templates", file), "utf8"));
   const entries = texts.map((text) => `"${sha256(text)}": ${Handlebars.precompile(text, OPTIONS)}`);
   return `export const compiledTemplates = {${entries.join(",\n")}};`;
+}
+
+/** The module that holds YAML of the program, read. */
+function parsedYaml(): string {
+  const files = YAML_FOLDERS.flatMap((folder) => readdirSync(folder).map((file) => join(folder, file)));
+  const entries = files
+    .filter((file) => file.endsWith(".yaml") && !file.endsWith("words/de.yaml"))
+    .map((file) => {
+      const value = programYaml(file);
+      const json = JSON.stringify(value);
+      deepStrictEqual(JSON.parse(json), value, file);
+      return `"${sha256(readFileSync(file))}": ${JSON.stringify(json)}`;
+    });
+  return `export const parsedYaml = {${entries.join(",\n")}};`;
 }
 
 /** Builds reports of a client of the example in a throw-away place, and keeps the code that V8 compiled for it. */
