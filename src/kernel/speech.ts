@@ -116,7 +116,8 @@ function openSpeech(words: WordTree): Speech {
 }
 
 /** A recorded sentence has its dates as they are sorted; a reader gets them as they are spoken. Names of visits stay. */
-const withDates = (text: string, date: (iso: string) => string): string => text.replace(ISO_DATE, date);
+const withDates = (text: string, date: (iso: string) => string): string =>
+  text.includes("-") ? text.replace(ISO_DATE, date) : text;
 export const ISO_DATE = /(?<![\w/-])\d{4}-\d{2}-\d{2}(?![\w/-])/g;
 
 /** Made when a text is first told, and kept as long as the words are. */

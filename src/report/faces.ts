@@ -15,14 +15,6 @@ const FACES: Readonly<Record<string, readonly [family: string, weight: number, s
   "sans-bold": ["Waymark Sans", 600, "normal"],
 };
 
-/** Signs of the common faces: Latin letters of English and German, and what our own words and sources hold besides. */
-export const COMMON: string = [
-  String.fromCodePoint(...Array.from({ length: 0x7f - 0x20 }, (_, i) => 0x20 + i)),
-  "\u00a0\u00ad\u2009\u200b\u2011\u202f\u0304\u0307",
-  "°±²³µ·¹½×÷ÄÅÖÜßáäéóöøúüćšžΣΩδηπτφχ–—‘’‚“”„…′″⁰⁴⁵⁶⁷⁸⁹⁺⁻₀₁₂₃₄₅₆₇₈₉₍₎→−√≈≠≤≥□▼○●",
-].join("");
-const common: ReadonlySet<string> = new Set(COMMON);
-
 /** `fonts` by file name without ending. A practice's own style may bring any sign, so beside it all are whole. */
 export function facesOf(
   { fonts, ownCss = "" }: { readonly fonts: Readonly<Record<string, Uint8Array>>; readonly ownCss?: string },
@@ -40,6 +32,5 @@ function rule(file: string, bytes: Uint8Array | undefined): string {
   return `@font-face{font-family:"${family}";font-weight:${weight};font-style:${style};src:url(${url}) format("woff2")}`;
 }
 
-/** A page that was set in the common faces, with the whole ones where it holds a sign that those lack. */
-export const withItsFaces = (html: string, signs: ReadonlySet<string>, faces: Faces): string =>
-  [...signs].every((sign) => common.has(sign)) ? html : html.replace(faces.common, () => faces.whole);
+/** A page that was set in the common faces, with the whole ones in their place. */
+export const withWholeFaces = (html: string, { common, whole }: Faces): string => html.replace(common, () => whole);

@@ -5,9 +5,9 @@
 import type { Figure } from "../kernel/figure.js";
 import type { Laboratory } from "../kernel/generated/laboratory.js";
 import { type Speech, speechOf, type WordTree } from "../kernel/speech.js";
-import { signsOf } from "./characters.js";
+import { isCommon } from "./characters.js";
 import { withEnglishMarked } from "./english.js";
-import { facesOf, withItsFaces } from "./faces.js";
+import { facesOf, withWholeFaces } from "./faces.js";
 import { cssText, type ReportAssets } from "./render.js";
 import { openSvgDrawer } from "./svg.js";
 import { compileTemplates } from "./templates.js";
@@ -82,7 +82,7 @@ export function openPages(
       };
       const html = template({ ...view, ...shared, edition: page });
       const told = speech.language === "en" ? html : withEnglishMarked(html);
-      return withItsFaces(told, signsOf(told), faces);
+      return isCommon(told) ? told : withWholeFaces(told, faces);
     },
   };
 }

@@ -7,9 +7,9 @@ import type { Laboratory } from "../kernel/generated/laboratory.js";
 import type { Results } from "../kernel/results.js";
 import type { Rule } from "../kernel/rule.js";
 import { speechOf, type WordTree } from "../kernel/speech.js";
-import { printable, signsOf } from "./characters.js";
+import { isCommon, printable } from "./characters.js";
 import { withEnglishMarked } from "./english.js";
-import { type Faces, facesOf, withItsFaces } from "./faces.js";
+import { type Faces, facesOf, withWholeFaces } from "./faces.js";
 import { remembering } from "./remembered-figures.js";
 import { openSvgDrawer, type SvgDrawer, type Theme } from "./svg.js";
 import { compileTemplates, type Page, type TemplateSet } from "./templates.js";
@@ -135,8 +135,7 @@ async function render(
   if (page === undefined) throw new Error(`no template ${PAGES[input.edition]}`);
   const html = page(view);
   const told = speech.language === "en" ? html : withEnglishMarked(html);
-  const signs = signsOf(told);
-  return withItsFaces(printable(told, signs, assets.theme), signs, faces);
+  return isCommon(told) ? told : withWholeFaces(printable(told, assets.theme), faces);
 }
 
 /** Where the numbers behind a figure stand: its table in the results, the table of changes, or its own among the data. */

@@ -36,12 +36,15 @@ const KEPT = 80;
 
 export function openSvgDrawer(theme: Theme): SvgDrawer {
   const views = new Map<string, KeptView>();
+  /** Many structures are the very same object from figure to figure. */
+  const keys = new WeakMap<Spec, string>();
   const dataflowOf = openStructures(theme.config, theme.compiled);
   let engine: Promise<Vega> | undefined;
   let queue: Promise<unknown> = Promise.resolve();
 
   const viewOf = async (vega: Vega, spec: Spec, { decimal, thousands }: NumberMarks): Promise<KeptView> => {
-    const structure = structureKey(spec);
+    const structure = keys.get(spec) ?? structureKey(spec);
+    keys.set(spec, structure);
     const key = `${decimal} ${thousands} ${structure}`;
     const known = views.get(key);
     if (known) {

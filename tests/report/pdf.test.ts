@@ -3,7 +3,7 @@ import { PDFDict, PDFDocument, PDFName } from "pdf-lib";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser } from "../../src/report/browser.js";
-import { COMMON } from "../../src/report/faces.js";
+import { COMMON } from "../../src/report/characters.js";
 import type { PdfFacts } from "../../src/report/pdf.js";
 import { openPrinter, type Printer } from "../../src/report/printer.js";
 import { openReporter } from "../../src/report/render.js";

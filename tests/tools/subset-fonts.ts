@@ -10,7 +10,7 @@ import { copyFileSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 // @ts-expect-error the package carries no types
 import subsetFont from "subset-font";
-import { COMMON } from "../../src/report/faces.js";
+import { COMMON } from "../../src/report/characters.js";
 
 const packages = process.argv[2] ?? "node_modules";
 const folder = "templates/theme/fonts";

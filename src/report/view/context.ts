@@ -89,6 +89,7 @@ function amountText(context: Context, cell: string): string {
   if (amount !== undefined && speech.find(`units.${unit}`) !== undefined)
     return valueWithUnit(context, { value: Number(amount), decimals: decimalsOf(amount), unit });
   let text = told(context, cell);
+  if (!cell.includes("-")) return text;
   for (const [date] of cell.matchAll(ISO_DATE)) text = text.replace(speech.date(date), speech.shortDate(date));
   return text;
 }
