@@ -24,6 +24,10 @@ describe("changeBar", () => {
     expect(bar(-11.5, -9, -6.5)).not.toContain("bar-dot");
     expect(arrows(bar(-11.5, -9, -6.5))).toEqual([LEFT]);
   });
+  it("shades what two tests of an unchanged person differ by 95 times in 100", () => {
+    // By hand: 1.96 √2 = 2.772 errors of the six that half the bar, 36, stands for: 16.6 to either side of 36.
+    expect(bar(-1, 0, 1)).toMatch(/class="bar-zone" d="M19\.4,0h33\.2v10h-33\.2z"/);
+  });
   it("is not drawn without an error", () => {
     expect(bar(1, 2, 3, 0)).toBe("");
   });
