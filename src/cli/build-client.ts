@@ -50,8 +50,8 @@ export interface VisitBuilt {
   readonly pages: readonly WrittenPage[];
   /** The files it was computed from, as they were read. */
   readonly sources: Results["sources"];
-  /** For the pages of client and practice. */
-  readonly summary: VisitSummary;
+  /** For the pages of client and practice; undefined when only results are wanted, which writes no pages. */
+  readonly summary: VisitSummary | undefined;
 }
 export interface ClientBuilt {
   readonly diagnostics: readonly Diagnostic[];
@@ -84,7 +84,7 @@ export async function buildClient(
       pages: pages.map(({ edition, facts }) => ({ edition, facts })),
       moves,
       choices,
-      summary: summaryOf(results, source.client),
+      summary: press ? summaryOf(results, source.client) : undefined,
       wrote,
       sources: results.sources,
     });

@@ -81,7 +81,7 @@ interface Kept {
 function summaries(
   practice: Practice,
   client: ClientFolder,
-  fresh: ReadonlyMap<string, VisitSummary>,
+  fresh: ReadonlyMap<string, VisitSummary | undefined>,
   kept: Kept | undefined,
   keys: readonly string[],
 ): readonly Known[] {
