@@ -1,4 +1,4 @@
-/** A worker thread of a build: opens the shop once, then builds the clients it is sent. */
+/** A worker thread: opens the shop once, then builds or verifies the clients it is sent. */
 import { parentPort, workerData } from "node:worker_threads";
 import type { Answer, Task } from "./crew.js";
 import { Unreadable } from "./files.js";
@@ -18,9 +18,9 @@ shop.then(
   (error: unknown) => say(said(error)),
 );
 
-parentPort?.on("message", async ({ client, stale }: Task) => {
+parentPort?.on("message", async ({ job, client, visits }: Task) => {
   try {
-    say({ built: await (await shop).build(client, new Set(stale)) });
+    say({ done: await (await shop)[job](client, new Set(visits)) });
   } catch (error) {
     say(said(error));
   }

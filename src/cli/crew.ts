@@ -1,7 +1,7 @@
 /**
- * Who builds clients: this thread for a few, worker threads for many. Either way one client at a time each, handed out
- * as someone becomes free; results come back small, since pages lie on the disk by then. A thread that dies is replaced
- * and its client tried once more: a visit is written whole or not at all, so trying again is safe.
+ * Who builds or verifies clients: this thread for a few, worker threads for many. Either way one client at a time each,
+ * handed out as someone becomes free; results come back small, since pages lie on the disk by then. A thread that dies is
+ * replaced and its client tried once more: a visit is written whole or not at all, so trying again is safe.
  */
 import { availableParallelism } from "node:os";
 import { Worker } from "node:worker_threads";
@@ -9,10 +9,10 @@ import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { ClientBuilt } from "./build-client.js";
 import { Unreadable } from "./files.js";
 import type { ClientFolder, Practice } from "./practice.js";
-import { openShop, type ShopWish } from "./shop.js";
+import { openShop, type Shop, type ShopWish } from "./shop.js";
+import type { ClientVerified } from "./verify-client.js";
 
-export interface Crew {
-  build(client: ClientFolder, stale: ReadonlySet<string>): Promise<ClientBuilt>;
+export interface Crew extends Pick<Shop, "build" | "verify"> {
   /** Faults of what the laboratory adds: retests and tables. */
   diagnostics(): Promise<readonly Diagnostic[]>;
   /** How many clients can be in work at once. */
@@ -28,18 +28,22 @@ export async function openCrew(practice: Practice, wish: ShopWish, visits: numbe
   const size = Math.min(availableParallelism(), Math.floor(visits / WORTH_A_THREAD));
   if (size < 2 && !printing) {
     const shop = await openShop(practice, wish);
-    return { size: 1, build: shop.build, diagnostics: async () => shop.diagnostics, close: async () => undefined };
+    return { ...shop, size: 1, diagnostics: async () => shop.diagnostics, close: async () => undefined };
   }
   return threads((roomy) => startHand(practice, wish, roomy), Math.max(size, 1));
 }
 
 export interface Task {
+  readonly job: "build" | "verify";
   readonly client: ClientFolder;
-  readonly stale: readonly string[];
+  /** Paths of the visits that are meant. */
+  readonly visits: readonly string[];
 }
+/** What a task gives: ClientBuilt or ClientVerified, as its job says. */
+export type Done = ClientBuilt | ClientVerified;
 export type Answer =
   | { readonly opened: readonly Diagnostic[] }
-  | { readonly built: ClientBuilt }
+  | { readonly done: Done }
   | { readonly unreadable: { readonly path: string; readonly found: string; readonly fix: string } }
   | { readonly fault: string };
 
@@ -48,11 +52,11 @@ class HandLost extends Error {}
 
 export interface Hand {
   readonly opened: Promise<readonly Diagnostic[]>;
-  build(task: Task): Promise<ClientBuilt>;
+  work(task: Task): Promise<Done>;
   end(): Promise<unknown>;
 }
 
-/** Hands are started by `start`; each builds one client at a time. One that replaces another gets all the memory there is. */
+/** Hands are started by `start`; each works on one client at a time. One that replaces another gets all the memory there is. */
 export function threads(start: (roomy: boolean) => Hand, size: number): Crew {
   const hands = new Set(Array.from({ length: size }, () => start(false)));
   const first = [...hands][0] as Hand;
@@ -64,11 +68,11 @@ export function threads(start: (roomy: boolean) => Hand, size: number): Crew {
     if (next) next(hand);
     else idle.push(hand);
   };
-  const attempt = async (task: Task): Promise<ClientBuilt> => {
+  const attempt = async (task: Task): Promise<Done> => {
     const hand = idle.pop() ?? (await new Promise<Hand>((resolve) => waiting.push(resolve)));
     let next = hand;
     try {
-      return await hand.build(task);
+      return await hand.work(task);
     } catch (error) {
       if (error instanceof HandLost && !closed) {
         hands.delete(hand);
@@ -80,18 +84,20 @@ export function threads(start: (roomy: boolean) => Hand, size: number): Crew {
       free(next);
     }
   };
+  const handOut = async (job: Task["job"], client: ClientFolder, meant: ReadonlySet<string>): Promise<Done> => {
+    const task = { job, client, visits: client.visits.map((v) => v.path).filter((path) => meant.has(path)) };
+    try {
+      return await attempt(task);
+    } catch (error) {
+      if (!(error instanceof HandLost) || closed) throw error;
+      return await attempt(task);
+    }
+  };
   return {
     size,
     diagnostics: () => first.opened,
-    async build(client, stale) {
-      const task = { client, stale: client.visits.map((v) => v.path).filter((path) => stale.has(path)) };
-      try {
-        return await attempt(task);
-      } catch (error) {
-        if (!(error instanceof HandLost) || closed) throw error;
-        return await attempt(task);
-      }
-    },
+    build: (client, stale) => handOut("build", client, stale) as Promise<ClientBuilt>,
+    verify: (client, chosen) => handOut("verify", client, chosen) as Promise<ClientVerified>,
     async close() {
       closed = true;
       await Promise.all([...hands].map((hand) => hand.end()));
@@ -112,7 +118,7 @@ function startHand(practice: Practice, wish: ShopWish, roomy: boolean): Hand {
     cannotOpen = reject;
   });
   opened.catch(() => undefined); // reported by whoever asks
-  let inWork: { resolve: (built: ClientBuilt) => void; reject: (error: Error) => void } | undefined;
+  let inWork: { resolve: (done: Done) => void; reject: (error: Error) => void } | undefined;
   let lost: Error | undefined;
   const fail = (error: Error) => {
     cannotOpen(error);
@@ -124,7 +130,7 @@ function startHand(practice: Practice, wish: ShopWish, roomy: boolean): Hand {
   };
   worker.on("message", (answer: Answer) => {
     if ("opened" in answer) isOpen(answer.opened);
-    else if ("built" in answer) inWork?.resolve(answer.built);
+    else if ("done" in answer) inWork?.resolve(answer.done);
     else if ("unreadable" in answer)
       fail(new Unreadable(answer.unreadable.path, answer.unreadable.found, answer.unreadable.fix));
     else fail(new Error(answer.fault));
@@ -133,10 +139,10 @@ function startHand(practice: Practice, wish: ShopWish, roomy: boolean): Hand {
   worker.on("exit", (code) => lose(`a worker thread ended (code ${code})`));
   return {
     opened,
-    async build(task) {
+    async work(task) {
       if (lost) throw lost;
       try {
-        return await new Promise<ClientBuilt>((resolve, reject) => {
+        return await new Promise<Done>((resolve, reject) => {
           inWork = { resolve, reject };
           worker.postMessage(task);
         });

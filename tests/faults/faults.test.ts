@@ -193,6 +193,29 @@ describe("processes", () => {
   });
 });
 
+describe("verify", () => {
+  it("tells of clients in their order, however many threads compute, and the same as of each alone", async () => {
+    const root = copy();
+    await run(root, BUILD);
+    const client = (i: number) => `clients/c-${String(i).padStart(5, "0")}`;
+    const edited = [17, 3, 11].map(client);
+    for (const path of resultsIn(root).filter((file) => edited.some((folder) => file.includes(folder))))
+      writeFileSync(path, readFileSync(path, "utf8").replace(/^ {2}value: 1/m, "  value: 2"));
+    const faulty = client(7);
+    appendFileSync(join(root, faulty, "client.yaml"), "sexx: female\n");
+    const whole = await run(root, ["verify"]);
+    const told: string[] = [];
+    for (const folder of [...edited, faulty].sort()) {
+      const { out } = await run(root, ["verify", folder]);
+      told.push(out.replace(/.* with what is computed now\.\n$/, ""));
+    }
+    expect(told.every((text) => text !== "")).toBe(true);
+    expect(whole.code).toBe(1);
+    const end = `${VISITS - 2 * (edited.length + 1)} of ${VISITS - 1} visits agree with what is computed now.\n`;
+    expect(whole.out).toBe(told.join("") + end);
+  }, 120_000);
+});
+
 describe("the disk", () => {
   const limited = (bytes: number) => `trap '' XFSZ; ulimit -f ${Math.ceil(bytes / 1024)}`;
   it("a file larger than the limit: said, old file whole, no half file", async () => {

@@ -1,15 +1,10 @@
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { dirname, join, resolve } from "node:path";
-import { writeResults } from "../../results/write.js";
 import { isRebuilt, MANIFEST, type Manifest } from "../archive.js";
-import { computeClient, RESULTS, recorded } from "../build-client.js";
-import { readDocument, sourceText } from "../check-practice.js";
-import { drawDiagnostics } from "../draw-diagnostic.js";
+import { openCrew } from "../crew.js";
 import { readFile, sha256, Unreadable } from "../files.js";
-import { moved, movesText } from "../moved.js";
-import { findPractice, openPractice, type Practice, select } from "../practice.js";
-import { openReference } from "../reference.js";
+import { findPractice, openPractice, type Practice, RESULTS, select } from "../practice.js";
 import type { ExitCode, Io, Verb } from "../verb.js";
 import { textOf, unpack } from "../zip.js";
 
@@ -33,39 +28,23 @@ export const verb: Verb = {
   },
 };
 
-/** Computes every chosen visit again and compares with the committed results, byte for byte. */
+/** Computes every chosen visit again, on all processors, and tells of clients in the order of their folders. */
 async function verifyPractice(practice: Practice, chosen: ReadonlySet<string>, io: Io): Promise<ExitCode> {
-  const lab = readDocument(practice.root, "lab.yaml");
-  const shop = { practice, lab, reference: (await openReference(practice, lab)).reference };
+  const crew = await openCrew(practice, { editions: [] }, chosen.size);
   let same = 0;
   let different = 0;
-  for (const client of practice.clients) {
-    if (!client.visits.some((visit) => chosen.has(visit.path))) continue;
-    const { visits, diagnostics } = computeClient(shop, client);
-    const errors = diagnostics.filter((d) => d.severity === "error");
-    if (errors.length > 0) {
-      different++;
-      io.out(`${client.path}: cannot be computed\n${drawDiagnostics(errors, sourceText(practice))}\n`);
-      continue;
+  try {
+    const clients = practice.clients.filter((client) => client.visits.some((visit) => chosen.has(visit.path)));
+    const answers = clients.map((client) => crew.verify(client, chosen));
+    for (const answer of answers) answer.catch(() => undefined); // reported when its turn comes
+    for (const answer of answers) {
+      const client = await answer;
+      same += client.same;
+      different += client.different;
+      if (client.text !== "") io.out(client.text);
     }
-    for (const { visit, results } of visits) {
-      if (!chosen.has(visit.path)) continue;
-      const before = recorded(practice, visit);
-      const text = before && textOf(readFile(practice.root, `${visit.path}/${RESULTS}`).bytes);
-      if (text === writeResults(results).toString()) {
-        same++;
-        continue;
-      }
-      different++;
-      const moves = before ? moved(before, results) : [];
-      const why =
-        before === undefined
-          ? "  no results that can be read; build it"
-          : moves.length > 0
-            ? movesText(moves, false)
-            : "  the text differs though no finding moved: it was edited by hand, or written by another version";
-      io.out(`${visit.path}: differs\n${why}\n`);
-    }
+  } finally {
+    await crew.close();
   }
   io.out(
     `${same} of ${same + different} ${same + different === 1 ? "visit agrees" : "visits agree"} with what is computed now.\n`,
