@@ -15,8 +15,11 @@ export interface Content {
 
 const CLIENT = "client.yaml";
 
-/** By the path of each visit. */
-export async function contentsOf(practice: Practice): Promise<ReadonlyMap<string, Content>> {
+/** By the path of each visit of these clients. */
+export async function contentsOf(
+  practice: Practice,
+  clients: readonly ClientFolder[],
+): Promise<ReadonlyMap<string, Content>> {
   const own = [
     ...["norms", "profiles"].flatMap((folder) => filesIn(practice, folder, /\.ya?ml$/)),
     ...filesIn(practice, "retests", /\.csv$/),
@@ -31,7 +34,7 @@ export async function contentsOf(practice: Practice): Promise<ReadonlyMap<string
     ...repeatDigests(practice),
   ];
   const contents = new Map<string, Content>();
-  for (const client of practice.clients) {
+  for (const client of clients) {
     const clientDigest = clientDigestOf(practice, client);
     let chain = sha256([...shared, clientDigest].join("\n"));
     for (const visit of client.visits) {
