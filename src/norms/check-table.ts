@@ -4,6 +4,7 @@
  */
 import type { ReferenceTable } from "../kernel/generated/reference-table.js";
 import type { NormPosition } from "../kernel/measure.js";
+import { cellFaults } from "./check-cells.js";
 import { classOf } from "./classes.js";
 import { equations } from "./equations.js";
 import { locate } from "./locate.js";
@@ -60,7 +61,7 @@ function shapeFaults(table: ReferenceTable): readonly string[] {
       if (row.length !== columns.length)
         faults.push(`${sex}: the row that begins ${row[0]} has ${row.length} cells for ${columns.length} columns`);
   }
-  return faults;
+  return faults.length > 0 ? faults : table.applies.sex.flatMap((sex) => cellFaults(table, sex));
 }
 
 function bandFaults(table: ReferenceTable, sex: Person["sex"]): readonly string[] {
@@ -78,8 +79,6 @@ function bandFaults(table: ReferenceTable, sex: Person["sex"]): readonly string[
     for (let i = 1; i < values.length; i++)
       if ((values[i] as number) < (values[i - 1] as number))
         faults.push(`${sex}, ${band.from} to ${band.to}: ${values[i]} stands after ${values[i - 1]} and is lower`);
-    if (table.kind === "mean-sd" && !((cell(table, band.row, "sd") ?? 0) > 0))
-      faults.push(`${sex}, ${band.from} to ${band.to}: the SD is not above 0`);
   }
   if (expected !== (high as number) + 1) faults.push(`${sex}: the rows end before ${high} years, or go beyond`);
   return faults;
