@@ -52,10 +52,18 @@ export function localOutliers(
         if (!Number.isNaN(away[j] as number)) near[size++] = away[j] as number;
     }
     if (size < FEWEST || !(distance > LEAST_SHARE * (centre[i] as number))) continue;
+    if (mostReach(near, size, (1 + 1e-9) * (distance / (1.4826 * limitSd)))) continue;
     if (Number.isNaN(spread)) spread = 1.4826 * medianInPlace(near.subarray(0, size));
     if (distance > limitSd * spread) out[i] = 1;
   }
   return out;
+}
+
+/** More than half of the first `size` values are at least x, and so is their median; told without looking for it. */
+function mostReach(xs: Float64Array, size: number, x: number): boolean {
+  let below = 0;
+  for (let i = 0; i < size; i++) if ((xs[i] as number) < x) below++;
+  return 2 * below < size;
 }
 
 /** Median of the usable values within 15 s of each, same group; NaN where there are too few or the value is not usable. */

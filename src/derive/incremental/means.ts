@@ -8,14 +8,16 @@ import type { Stages } from "./stages.js";
 export interface Means {
   /** Kept samples. */
   readonly n: number;
+  /** Index of the first sample after the stretch. */
+  readonly end: number;
   readonly of: Readonly<Record<BreathChannel, number | null>>;
 }
 
-/** Plain means over (fromS, toS]; null where a channel has no value there. */
-function meansOver(test: Prepared, fromS: number, toS: number): Means {
+/** Plain means over (fromS, toS], which starts at sample `least` or later; null where a channel has no value there. */
+function meansOver(test: Prepared, fromS: number, toS: number, least = 0): Means {
   const b = test.breaths;
   const { time, excluded } = b;
-  const first = firstAfter(time, excluded, fromS);
+  const first = firstAfter(time, excluded, fromS, least);
   let n = 0;
   let end = first;
   for (; end < b.n; end++) {
@@ -28,6 +30,7 @@ function meansOver(test: Prepared, fromS: number, toS: number): Means {
   const last = (xs: Float64Array) => lastOf(xs, excluded, first, end);
   return {
     n,
+    end,
     of: {
       vo2: mean(b.vo2),
       vco2: mean(b.vco2),
@@ -66,8 +69,8 @@ function lastOf(xs: Float64Array, excluded: Uint8Array, first: number, end: numb
   return null;
 }
 
-function firstAfter(time: Float64Array, excluded: Uint8Array, t: number): number {
-  for (let i = 0; i < time.length; i++) if (excluded[i] !== 1 && (time[i] as number) > t + 1e-9) return i;
+function firstAfter(time: Float64Array, excluded: Uint8Array, t: number, least: number): number {
+  for (let i = least; i < time.length; i++) if (excluded[i] !== 1 && (time[i] as number) > t + 1e-9) return i;
   return time.length;
 }
 
@@ -152,9 +155,10 @@ const ML_PER_L = 1000;
 export function binRows(test: Prepared, widthS = 15): Cell[][] {
   const rows: Cell[][] = [];
   for (const span of test.phases)
-    for (let from = span.fromS, to: number; from < span.toS - 1e-9; from = to) {
+    for (let from = span.fromS, to: number, least = 0; from < span.toS - 1e-9; from = to) {
       to = span.toS - from < 1.5 * widthS - 1e-9 ? span.toS : from + widthS;
-      const { n, of } = meansOver(test, from, to);
+      const { n, of, end } = meansOver(test, from, to, least);
+      least = end;
       if (n === 0) continue;
       rows.push([
         (from + to) / 2,

@@ -134,7 +134,7 @@ function windowEffect(book: Notebook, test: Prepared, span: PhaseSpan, peak: Pea
       { key: "chosen", title: "Chosen" },
     ],
     WINDOWS_S.map((seconds) => {
-      const best = bestOf(test, "vo2", where, seconds);
+      const best = seconds === chosen ? peak : bestOf(test, "vo2", where, seconds);
       const mark = seconds === chosen ? "yes" : "no";
       if (best === undefined) return [seconds, null, null, null, mark];
       const perMass = mass === undefined ? null : (1000 * best.mean) / mass;
