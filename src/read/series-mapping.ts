@@ -10,6 +10,7 @@ export interface SeriesMapping {
   readonly decimal?: "." | ",";
   readonly header_row?: number;
   readonly skip_rows?: number;
+  readonly ends_before?: readonly string[];
   readonly missing?: readonly string[];
 }
 export interface MappedColumn {

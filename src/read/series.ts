@@ -8,7 +8,7 @@ import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Channel, GasCondition, Series } from "../kernel/series.js";
 import { cutCsv, rowCount, rowOf } from "./cells.js";
 import { faultList } from "./csv-faults.js";
-import { dataRows, delimiterOf, headerPositions, isUnitRow } from "./csv-table.js";
+import { dataRows, delimiterOf, endOfData, headerPositions, isUnitRow, summaryBelow } from "./csv-table.js";
 import { decodeLeniently } from "./decode.js";
 import { fillColumn } from "./series-column.js";
 import type { MappedColumn, SeriesMapping } from "./series-mapping.js";
@@ -64,13 +64,20 @@ export function readSeries(
     faults.add("error", "csv-cell", words.csvUnitRow(rowOf(cells, first)), { line: cells.lines[first] ?? 0 });
     first++;
   }
-  const kept = dataRows(cells, headerAt < 0 ? rowCount(cells) : first, headers.length, delimiter, faults);
+  const marks = new Set([...MISSING, ...(mapping.missing ?? [])]);
+  let end = headerAt < 0 ? first : endOfData(cells, first, mapping.ends_before ?? []);
+  const summary = mapping.ends_before === undefined && headerAt >= 0 ? summaryBelow(cells, first, marks) : [];
+  if (summary.length > 0) {
+    end = endOfData(cells, first, summary);
+    faults.add("error", "csv-cell", words.csvSummary(summary), { line: cells.lines[end] ?? 0 });
+  }
+  const kept = dataRows(cells, { first, end }, headers.length, delimiter, faults);
   if (kept.length === 0 && faults.count() === 0) return refuse("csv-empty", words.csvEmpty(headerRow));
 
   const channels: Partial<Record<Channel, Float64Array>> = {};
   const conditions: Partial<Record<Channel, GasCondition>> = {};
   const missing: Partial<Record<Channel, number>> = {};
-  const writing = { decimal, marks: new Set([...MISSING, ...(mapping.missing ?? [])]) };
+  const writing = { decimal, marks };
   for (const [channel, column] of columns) {
     const wanted = typeof column.column === "string" ? [column.column] : column.column;
     const at = wanted.map((header) => positions.get(header) ?? -1);

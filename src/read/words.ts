@@ -158,6 +158,12 @@ export const words = {
     why: "a row of units read as data would be a damaged sample",
     fix: "write skip_rows: 1 for this instrument in lab.yaml",
   }),
+  csvSummary: (begin: readonly string[]): Words => ({
+    found: `rows below the data that begin with ${begin.slice(0, 4).map(quote).join(", ")}`,
+    expected: "data down to the last row",
+    why: "a summary read as data would be samples that nobody measured",
+    fix: `write ends_before: [${JSON.stringify(begin[0])}] for this instrument in lab.yaml; the raw file stays as it is`,
+  }),
   csvCell: (cell: string, unit: string, more: number, comma: boolean, point: boolean): Words => ({
     found: `${quote(cell)}${also(more, "cell")}`,
     expected: `a number in ${unit}, or a mark for a missing value`,

@@ -183,5 +183,7 @@ describe("parts", () => {
       columns: { time_s: { column: "Zeit", unit: "s" }, vo2_l_min: { column: "VO2", unit: "mL/min" } },
     } as const;
     expect(plainFile(new TextEncoder().encode(text), mapping, ";")).toBe("Zeit;VO2\n5;312,5\n10;err\n");
+    const summary = new TextEncoder().encode(`${text}\nMittel;1\nvon Jana;2\n`);
+    expect(plainFile(summary, { ...mapping, ends_before: ["Mittel"] }, ";")).toBe("Zeit;VO2\n5;312,5\n10;err\n");
   });
 });

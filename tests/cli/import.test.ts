@@ -44,7 +44,15 @@ describe("how a file is written", () => {
   it("finds semicolons, decimal commas, lines before the headers, a row of units and a mark for no value", () => {
     const found = sniffed(GERMAN);
     expect(found).toMatchObject({ delimiter: ";", decimal: ",", headerLine: 4, skipped: 1, marks: ["---"] });
+    expect(found?.endsBefore).toBeUndefined();
     expect(found.rows).toHaveLength(3);
+  });
+  it("ends before a summary below the data, and takes no column of words for one", () => {
+    const found = (text: string) => sniff(new TextEncoder().encode(text));
+    const ended = found("t,VO2\n1,0.3\n2,0.4\nMean,0.35\nMax,0.4\n");
+    expect(ended).toMatchObject({ endsBefore: "Mean", marks: [] });
+    expect(ended?.rows).toHaveLength(2);
+    expect(found("phase,VO2\nrest,0.3\nwork,0.4\nwork,0.5\n")?.endsBefore).toBeUndefined();
   });
   it("reads it as it is meant, in the channels' own units", () => {
     expect(channel(GERMAN, "time_s")).toEqual([5, 10, 75]);

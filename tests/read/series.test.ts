@@ -39,6 +39,22 @@ describe("readSeries", () => {
     expect(read(text, { ...MAPPING, header_row: 3, skip_rows: 1 }).channels).toEqual(read(TEXT).channels);
   });
 
+  it("leaves a summary below the data alone where the mapping says how it begins, and asks for that where it does not", () => {
+    const text = `${TEXT}\n\nMean,1.2,,\nMax,3.1\n`;
+    const [fault, ...more] = readSeries("a.csv", text, MAPPING).diagnostics;
+    expect(more).toEqual([]);
+    expect(fault?.found).toBe('rows below the data that begin with "Mean", "Max"');
+    expect(fault?.fix).toContain('write ends_before: ["Mean"]');
+    expect(fault?.at.line).toBe(text.split("\n").indexOf("Mean,1.2,,") + 1);
+    expect(read(text, { ...MAPPING, ends_before: ["Mean"] })).toEqual(read(TEXT));
+  });
+  it("takes a lost or mistyped number in the last row for what it is", () => {
+    const codes = (end: string) => readSeries("a.csv", TEXT + end, MAPPING).diagnostics.map((d) => d.found);
+    const cells = (TEXT.trimEnd().split("\n").at(-1) as string).split(",").slice(1).join(",");
+    expect(codes(`x9,${cells}\n`)[0]).toMatch(/^"x9"/);
+    expect(codes(`NA,${cells}\n`).join()).not.toMatch(/below the data/);
+  });
+
   it("reads UTF-16, the Western 8-bit set, and a byte-order mark", () => {
     const mapping: SeriesMapping = { columns: { time_s: { column: "zeit µ", unit: "s" } } };
     const text = "zeit µ;x\n1;2\n2;3\n";

@@ -10,7 +10,7 @@ const DELIMITER = ";";
 
 /** The mapping that reads the new files of an instrument: headers on the first line, data from the second. */
 export function plainMapping(mapping: Readonly<Record<string, unknown>>): Record<string, unknown> {
-  const { header_row: _, skip_rows: __, encoding: ___, delimiter: ____, ...rest } = mapping;
+  const { header_row: _, skip_rows: __, ends_before: ___, encoding: ____, delimiter: _____, ...rest } = mapping;
   return { ...rest, delimiter: DELIMITER };
 }
 
@@ -23,8 +23,11 @@ export function plainFile(bytes: Uint8Array, mapping: SeriesMapping, delimiter: 
   const marks = new Set(mapping.missing ?? []);
   const clean = (cell: string) =>
     NUMBER.test(cell) || TIME.test(cell) || (marks.has(cell) && cell.length <= 5) ? cell : "";
-  const data = rows
-    .slice(headerAt + 1 + (mapping.skip_rows ?? 0))
+  const below = rows.slice(headerAt + 1 + (mapping.skip_rows ?? 0));
+  const ends = mapping.ends_before ?? [];
+  const end = below.findIndex((row) => ends.includes(row.map((cell) => cell.trim()).find((cell) => cell !== "") ?? ""));
+  const data = below
+    .slice(0, end < 0 ? undefined : end)
     .filter((row) => row.some((cell) => cell.trim() !== ""))
     .map((row) => kept.map((k) => clean((row[k] ?? "").trim())).join(DELIMITER));
   return `${[kept.map((k) => headers[k]).join(DELIMITER), ...data].join("\n")}\n`;

@@ -18,6 +18,7 @@ export function instrumentEntry(sniffed: Sniffed, { columns }: Proposed, kind?: 
     ...(sniffed.decimal === "," ? { decimal: "," } : {}),
     ...((sniffed.headerLine ?? 1) === 1 ? {} : { header_row: sniffed.headerLine }),
     ...(sniffed.skipped === 0 ? {} : { skip_rows: sniffed.skipped }),
+    ...(sniffed.endsBefore === undefined ? {} : { ends_before: [sniffed.endsBefore] }),
     ...(sniffed.marks.length === 0 ? {} : { missing: sniffed.marks }),
     columns: Object.fromEntries(
       columns.map(({ channel, header, unit, condition }) => [

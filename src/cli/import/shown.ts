@@ -14,6 +14,9 @@ export function fileFacts(file: string, sniffed: Sniffed): string {
     sniffed.decimal === "," ? "decimal comma" : "decimal point",
     sniffed.headerLine === undefined ? "no headers" : `headers on line ${sniffed.headerLine}`,
     ...(sniffed.unitRow.length > 0 ? ["a row of units below"] : []),
+    ...(sniffed.endsBefore === undefined
+      ? []
+      : [`a summary below the data, from ${JSON.stringify(sniffed.endsBefore)} on`]),
     ...(sniffed.encoding === undefined ? [] : [`written in ${sniffed.encoding}`]),
     ...(sniffed.marks.length === 0
       ? []

@@ -20,6 +20,8 @@ export interface Sniffed {
   readonly rows: readonly (readonly string[])[];
   /** Words that stand where numbers stand in other rows, and are no usual mark for "no value". */
   readonly marks: readonly string[];
+  /** How the first row of a summary below the data begins. */
+  readonly endsBefore: string | undefined;
 }
 
 const DELIMITERS = [";", "\t", "|", ","] as const;
@@ -41,7 +43,7 @@ export function sniff(bytes: Uint8Array): Sniffed | undefined {
   const { headerAt, firstData, rows, lines, delimiter } = best;
   const headers = headerAt === undefined ? [] : (rows[headerAt] ?? []);
   const between = headerAt === undefined ? [] : rows.slice(headerAt + 1, firstData);
-  const data = rows.slice(firstData).filter((row) => row.some((cell) => cell !== ""));
+  const { data, endsBefore } = withoutSummary(rows.slice(firstData).filter((row) => row.some((cell) => cell !== "")));
   return {
     text,
     encoding,
@@ -53,7 +55,17 @@ export function sniff(bytes: Uint8Array): Sniffed | undefined {
     unitRow: between.find((row) => row.length >= headers.length - 1 && row.some((cell) => cell !== "")) ?? [],
     rows: data,
     marks: marksIn(data),
+    endsBefore,
   };
+}
+
+/** Rows at the end that begin with words, below rows that begin with numbers: a summary the instrument adds. */
+function withoutSummary(rows: readonly (readonly string[])[]) {
+  const begins = rows.map((row) => row.find((cell) => cell !== "") ?? "");
+  let end = rows.length;
+  while (end > 0 && /^\p{L}{2}/u.test(begins[end - 1] as string) && !isEmpty(begins[end - 1] as string)) end--;
+  const found = end > 0 && isValue(begins[end - 1] as string) ? begins[end] : undefined;
+  return found === undefined ? { data: rows, endsBefore: undefined } : { data: rows.slice(0, end), endsBefore: found };
 }
 
 function table(text: string, delimiter: Sniffed["delimiter"]) {

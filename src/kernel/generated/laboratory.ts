@@ -205,6 +205,23 @@ export interface InstrumentEntry {
    */
   skip_rows?: number;
   /**
+   * How the first row below the data begins, where its files end with a summary ("Mean"). That row and all below it are not read.
+   *
+   * @maxItems 10
+   */
+  ends_before?:
+    | []
+    | [string]
+    | [string, string]
+    | [string, string, string]
+    | [string, string, string, string]
+    | [string, string, string, string, string]
+    | [string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string]
+    | [string, string, string, string, string, string, string, string, string, string];
+  /**
    * Further marks that mean "no value" in its files ("-999", "err"). Blank, -, --, NA, N/A, n/a, NaN, null and ? are always such marks; 0 is one for every channel that cannot be zero.
    *
    * @maxItems 30
