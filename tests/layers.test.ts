@@ -35,3 +35,10 @@ it("keeps the layers apart", () => {
   expect(files.length).toBeGreaterThan(10);
   expect(files.map((f) => f.replaceAll("\\", "/")).flatMap(breaches)).toEqual([]);
 });
+
+it("keeps properties to one seed: tests take fast-check from tests/tools/properties.ts", () => {
+  const own = readdirSync("tests", { recursive: true, encoding: "utf8" }).filter(
+    (f) => f.endsWith(".ts") && /from "fast-check"/.test(readFileSync(join("tests", f), "utf8")),
+  );
+  expect(own.map((f) => f.replaceAll("\\", "/"))).toEqual(["layers.test.ts", "tools/properties.ts"]);
+});

@@ -1,7 +1,6 @@
 /** An anonymous archive: nothing of the record tells who it was, and its numbers can still be computed again. */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import fc from "fast-check";
 import { strFromU8, unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
@@ -9,6 +8,7 @@ import { bandBirth, completedYears } from "../../src/cli/anonymous/birth.js";
 import { plainFile } from "../../src/cli/anonymous/raw-file.js";
 import { addDays } from "../../src/kernel/days.js";
 import { decimalAge } from "../../src/validate/calendar.js";
+import fc from "../tools/properties.js";
 import { type Copy, copyPractice } from "./practice-copy.js";
 
 const CLIENTS = ["c-017", "c-023", "c-031", "c-044"];

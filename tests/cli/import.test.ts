@@ -2,7 +2,6 @@
 import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import fc from "fast-check";
 import { afterAll, describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { instrumentEntry } from "../../src/cli/import/instrument.js";
@@ -14,6 +13,7 @@ import { bare, SYNONYMS } from "../../src/cli/import/synonyms.js";
 import { beatsText, dxaBlock, lactateBlock } from "../../src/cli/import/tables.js";
 import type { Channel } from "../../src/kernel/series.js";
 import { readSeries, type SeriesMapping } from "../../src/read/series.js";
+import fc from "../tools/properties.js";
 import { copyPractice, EXAMPLE } from "./practice-copy.js";
 
 const sniffed = (content: string | Uint8Array): Sniffed => {

@@ -3,11 +3,11 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import fc from "fast-check";
 import { afterAll, describe, expect, it } from "vitest";
 import { unifiedDiff } from "../../src/cli/line-diff.js";
 import { repairedFiles } from "../../src/cli/repair.js";
 import type { Diagnostic } from "../../src/kernel/diagnostic.js";
+import fc from "../tools/properties.js";
 import { copyPractice } from "./practice-copy.js";
 
 const diagnostic = (file: string, start: number, end: number, text: string): Diagnostic => ({

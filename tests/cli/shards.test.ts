@@ -14,10 +14,10 @@ import {
 } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import fc from "fast-check";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { inShard, readShard } from "../../src/cli/shard.js";
 import { digests, type Ended, run, start } from "../faults/running.js";
+import fc from "../tools/properties.js";
 import { EXAMPLE } from "./practice-copy.js";
 
 const home = mkdtempSync(join(tmpdir(), "shards-"));

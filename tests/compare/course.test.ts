@@ -1,12 +1,12 @@
 /** More than two visits: occasions, trend, goals, and why a value changed. */
 
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { compare } from "../../src/compare/compare.js";
 import { productShares } from "../../src/compare/explained/product-shares.js";
 import { occasionsOf } from "../../src/compare/occasions.js";
 import { retestPairs } from "../../src/compare/retest-pairs.js";
 import type { Table } from "../../src/kernel/measure.js";
+import fc from "../tools/properties.js";
 import { CONDITIONS, changeOf, nothingKnown, quantity, tablesKnown, visit } from "./visits.js";
 
 const uptake = (date: string, value: number, more = {}) => visit(date, [quantity("vo2_peak_per_mass", value)], more);

@@ -1,4 +1,3 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { meanArterialPressure } from "../../src/derive/blood-pressure/mean-arterial-pressure.js";
 import { LADDERS, pressureClass } from "../../src/derive/blood-pressure/pressure-class.js";
@@ -9,6 +8,7 @@ import { deriveBloodPressure } from "../../src/derive/blood-pressure.js";
 import { OutOfRange } from "../../src/kernel/formula.js";
 import type { BloodPressure } from "../../src/kernel/generated/session.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
+import fc from "../tools/properties.js";
 import { because, judgement, quantity, table, visitOf } from "./visit-of.js";
 
 const pressure = (block: BloodPressure, scheme: "acc-aha-2017" | "esh-2023" | "esc-2024" = "esh-2023") => {

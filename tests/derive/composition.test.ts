@@ -1,5 +1,4 @@
 import { existsSync, readFileSync } from "node:fs";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { bodyFatPercent } from "../../src/derive/composition/body-fat-percent.js";
 import { info as sevenMen } from "../../src/derive/composition/density-seven-site-men.js";
@@ -13,6 +12,7 @@ import { deriveSize } from "../../src/derive/size.js";
 import { OutOfRange } from "../../src/kernel/formula.js";
 import type { Dxa, Session } from "../../src/kernel/generated/session.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
+import fc from "../tools/properties.js";
 import { type Around, because, find, judgement, quantity, table, visitOf } from "./visit-of.js";
 
 const derived = (blocks: Partial<Session>, around?: Around) => {

@@ -1,10 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { mileWalkKline } from "../../src/derive/field/mile-walk-kline.js";
 import { deriveField } from "../../src/derive/field.js";
 import { deriveSize } from "../../src/derive/size.js";
 import type { FieldTests } from "../../src/kernel/generated/session.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
+import fc from "../tools/properties.js";
 import { type Around, because, find, quantity, visitOf } from "./visit-of.js";
 
 const derived = (field_tests: FieldTests, around?: Around) => {

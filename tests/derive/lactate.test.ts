@@ -1,6 +1,5 @@
 /** Lactate definitions: one worked example, refusals, and 56 real step tests. */
 import { existsSync, readFileSync } from "node:fs";
-import * as fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Point } from "../../src/derive/lactate/curve.js";
 import { everyDefinition } from "../../src/derive/lactate/definitions.js";
@@ -9,6 +8,7 @@ import { deriveLactate } from "../../src/derive/lactate.js";
 import type { Lactate, LactateStep } from "../../src/kernel/generated/session.js";
 import type { Table } from "../../src/kernel/measure.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
+import fc from "../tools/properties.js";
 import { testSeries, testVisit } from "./rest/visit.js";
 
 const derived = (steps: LactateStep[], more: object = {}, definition = "modified-dmax") => {

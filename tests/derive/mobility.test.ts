@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { sitAndReachCommonScale } from "../../src/derive/mobility/sit-and-reach-common-scale.js";
 import { deriveMobility } from "../../src/derive/mobility.js";
 import type { Mobility } from "../../src/kernel/generated/session.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
+import fc from "../tools/properties.js";
 import { because, judgement, quantity, table, visitOf } from "./visit-of.js";
 
 const derived = (mobility: Mobility) => {

@@ -1,10 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { deriveBloodPressure } from "../../src/derive/blood-pressure.js";
 import { ABSOLUTE, EMERGENCY, RELATIVE, SYMPTOMS } from "../../src/derive/screening/lists.js";
 import { deriveScreening } from "../../src/derive/screening.js";
 import type { Screening, Session } from "../../src/kernel/generated/session.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
+import fc from "../tools/properties.js";
 import { type Around, because, find, judgement, table, visitOf } from "./visit-of.js";
 
 const no = (words: object) => Object.fromEntries(Object.keys(words).map((name) => [name, false]));

@@ -1,9 +1,9 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { duplicateReadings } from "../../src/derive/size/duplicate-readings.js";
 import { technicalError } from "../../src/derive/size/technical-error.js";
 import { deriveSize } from "../../src/derive/size.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
+import fc from "../tools/properties.js";
 import { because, find, quantity, table, visitOf } from "./visit-of.js";
 
 const size = (block: object) => {

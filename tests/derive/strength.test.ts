@@ -1,10 +1,10 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { deriveSize } from "../../src/derive/size.js";
 import { ONE_RM_EQUATIONS, oneRmSpan } from "../../src/derive/strength/one-rm-span.js";
 import { deriveStrength } from "../../src/derive/strength.js";
 import type { Strength } from "../../src/kernel/generated/session.js";
 import { openNotebook } from "../../src/kernel/notebook.js";
+import fc from "../tools/properties.js";
 import { type Around, because, find, judgement, quantity, table, visitOf } from "./visit-of.js";
 
 const derived = (strength: Strength, around?: Around, massKg: number | null = 80) => {

@@ -1,7 +1,6 @@
 /** Every parser on random and on edited text: seeded, bounded; longer by `npm run fuzz`. None crashes, hangs or answers otherwise than its peer. */
 import { readFileSync } from "node:fs";
 import { parse as parseCsv } from "csv-parse/sync";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { Unreadable } from "../../src/cli/files.js";
 import { pack, unpack } from "../../src/cli/zip.js";
@@ -12,6 +11,7 @@ import { readPairs } from "../../src/read/retests.js";
 import { readSeries, type SeriesMapping } from "../../src/read/series.js";
 import { readYaml } from "../../src/read/yaml.js";
 import { parseWritten } from "../../src/results/parse.js";
+import fc from "../tools/properties.js";
 import { FUZZ_RUNS } from "./fuzz-runs.js";
 
 const runs = (numRuns: number, seed: number) => ({ numRuns: numRuns * FUZZ_RUNS, seed });

@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addDays, dayOf, daysBetween, isoOf, mondayOf, WEEKDAYS, weekdayOf } from "../../src/kernel/days.js";
+import fc from "../tools/properties.js";
 
 describe("days", () => {
   it("are counted across a leap day and a change of clocks", () => {

@@ -1,8 +1,9 @@
 /** The two quick medians give what sorting gives. */
-import fc from "fast-check";
+
 import { expect, it } from "vitest";
 import { enter, leave, middle, movingWindow } from "../../src/kernel/moving-median.js";
 import { median, medianInPlace } from "../../src/kernel/statistics.js";
+import fc from "../tools/properties.js";
 
 // Few different values, so that many are equal, and any double of a size that is measured.
 const value = fc.oneof(fc.integer({ min: -3, max: 3 }), fc.double({ min: -1e6, max: 1e6, noNaN: true }));

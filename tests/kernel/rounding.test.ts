@@ -1,6 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { compareAtDecimals, roundTo, toDecimals } from "../../src/kernel/rounding.js";
+import fc from "../tools/properties.js";
 
 describe("rounding", () => {
   it.each([

@@ -1,8 +1,9 @@
 /** How a language fills in its texts and writes its numbers. */
-import fc from "fast-check";
+
 import { describe, expect, it } from "vitest";
 import { toDecimals } from "../../src/kernel/rounding.js";
 import { speechOf, type WordTree } from "../../src/kernel/speech.js";
+import fc from "../tools/properties.js";
 
 const language = {
   tag: "xx",

@@ -1,7 +1,8 @@
 /** The normal distribution against printed tables and exact identities. */
-import fc from "fast-check";
+
 import { describe, expect, it } from "vitest";
 import { normalCdf, normalDensity, normalQuantile } from "../../src/kernel/normal.js";
+import fc from "../tools/properties.js";
 
 describe("normalCdf", () => {
   // Abramowitz & Stegun 1964, Table 26.1, P(x), from memory: 15 decimals.

@@ -2,11 +2,12 @@
  * The weeks of a plan, for any client: properties that must hold whatever is asked. The taper's 41 to 60 % is published
  * (Bosquet 2007, Med Sci Sports Exerc 39:1358–1365); the cap and the easier weeks are common practice.
  */
-import fc from "fast-check";
+
 import { describe, expect, it } from "vitest";
 import { addDays, daysBetween, mondayOf } from "../../src/kernel/days.js";
 import { taper, taperDays } from "../../src/plan/weeks/taper.js";
 import { taperMinutes } from "../../src/plan/weeks/taper-minutes.js";
+import fc from "../tools/properties.js";
 import { GOAL, number, PROCEED, planFor, resultsOf, rowsOf, THRESHOLDS, visitFor } from "./plan-for.js";
 
 const DATE = "2026-03-02";

@@ -1,9 +1,10 @@
 /** Cells cut as places in a file's bytes are those that splitting the text gives, and their numbers those of the text. */
-import fc from "fast-check";
+
 import { expect, it } from "vitest";
 import { cutCsv, isBlank, rowCount, rowOf } from "../../src/read/cells.js";
 import { splitCsv } from "../../src/read/csv.js";
 import { readNumber } from "../../src/read/number.js";
+import fc from "../tools/properties.js";
 
 const any = fc
   .array(fc.constantFrom("1", "20", "3.5", "4,5", ",", ";", ".", "\n", "\r", "\r\n", " ", "-", "é", "µ", "😀", '"'), {

@@ -1,9 +1,9 @@
 /** Splitting of CSV text, held against RFC 4180 and against csv-parse, an independent reader. */
 import { parse } from "csv-parse/sync";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { splitCsv } from "../../src/read/csv.js";
 import { readHours, readMinutes, readNumber } from "../../src/read/number.js";
+import fc from "../tools/properties.js";
 
 describe("splitCsv", () => {
   it("reads the forms of RFC 4180, section 2", () => {

@@ -1,10 +1,10 @@
 /** From CSV text and a mapping to a Series. */
 import { existsSync, readFileSync } from "node:fs";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { channelNames, converter, unitsOf } from "../../src/kernel/channel-units.js";
 import type { Series } from "../../src/kernel/series.js";
 import { readSeries, type SeriesMapping } from "../../src/read/series.js";
+import fc from "../tools/properties.js";
 
 const MAPPING: SeriesMapping = {
   columns: {

@@ -5,11 +5,11 @@
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parse } from "../../src/read/yaml.js";
 import { plainYaml } from "../../src/read/yaml-plain.js";
 import { FUZZ_RUNS } from "../hostile/fuzz-runs.js";
+import fc from "../tools/properties.js";
 
 const files = ["src", "examples", "tests/golden"].flatMap((folder) =>
   readdirSync(folder, { recursive: true, encoding: "utf8" })

@@ -1,7 +1,8 @@
 /** YAML reading: what comes out of good text, where things stand, and that hostile text ends in a message. */
-import fc from "fast-check";
+
 import { describe, expect, it } from "vitest";
 import { readYaml, YAML_LIMITS } from "../../src/read/yaml.js";
+import fc from "../tools/properties.js";
 
 const codesOf = (content: string | Uint8Array) => readYaml("a.yaml", content).diagnostics.map((d) => d.code);
 

@@ -1,7 +1,7 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { dots, rectangle, tenth, through } from "../../src/report/svg-paths.js";
 import { type Drawn, type Mark, svgText } from "../../src/report/svg-text.js";
+import fc from "../tools/properties.js";
 import { figuresOf } from "./assets.js";
 import { baseline } from "./fixture.js";
 

@@ -1,7 +1,6 @@
 /** results.yaml: what is written reads back the same, byte for byte and value for value. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import type { Entry } from "../../src/kernel/measure.js";
@@ -12,6 +11,7 @@ import { readResults } from "../../src/results/read.js";
 import { recordResults } from "../../src/results/record.js";
 import { writeResults } from "../../src/results/write.js";
 import * as yaml from "../../src/results/yaml-bytes.js";
+import fc from "../tools/properties.js";
 
 const textOf = (results: Results): string => writeResults(results).toString();
 const flow = (value: yaml.Flow): string => yaml.bytesOf(() => yaml.flow(value)).toString();

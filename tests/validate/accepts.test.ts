@@ -1,11 +1,11 @@
 /** The quick answer against the schema compiler (Ajv): what is quickly accepted, the compiler finds no fault in. */
 import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
 import { type DocumentKind, openChecker, thoroughChecker } from "../../src/validate/checker.js";
 import { FUZZ_RUNS } from "../hostile/fuzz-runs.js";
+import fc from "../tools/properties.js";
 import { schemas } from "./practice-tree.js";
 
 const KINDS: Readonly<Record<string, DocumentKind>> = {

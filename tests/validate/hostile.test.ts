@@ -1,8 +1,9 @@
 /** Whatever is in the files, checking ends soon, in a visit or in messages that are complete. */
-import fc from "fast-check";
+
 import { describe, expect, it } from "vitest";
 import { drawDiagnostics, listDiagnostics } from "../../src/cli/draw-diagnostic.js";
 import { codes } from "../../src/validate/codes.js";
+import fc from "../tools/properties.js";
 import { readTree, validateTree } from "./practice-tree.js";
 
 const SESSION = "clients/c-017/2026-03-02-baseline/session.yaml";

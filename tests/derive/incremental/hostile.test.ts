@@ -1,8 +1,9 @@
 /** Whatever a file holds, the incremental test gives finite numbers or reasons, and never throws. */
-import fc from "fast-check";
+
 import { expect, it } from "vitest";
 import type { Incremental } from "../../../src/kernel/generated/session.js";
 import type { Channel } from "../../../src/kernel/series.js";
+import fc from "../../tools/properties.js";
 import { derive } from "./derived.js";
 import { seriesOf, visitOf } from "./visit.js";
 

@@ -1,8 +1,9 @@
 /** The bend fit: laws, its refusals, and agreement with a plain search by least squares. */
-import fc from "fast-check";
+
 import { expect, it } from "vitest";
 import { type BentFit, fitBend } from "../../../src/derive/thresholds/bent-line.js";
 import { chance } from "../../generator/random.js";
+import fc from "../../tools/properties.js";
 
 const hinge = (x: number, v: number) => Math.max(0, x - v);
 function problem(x: number[], y: number[]) {

@@ -1,5 +1,5 @@
 /** Thresholds of generated tests with known truth, through the whole derivation; and what must be withheld. */
-import fc from "fast-check";
+
 import { describe, expect, it } from "vitest";
 import { derive } from "../../../src/derive/derive.js";
 import type { Entry } from "../../../src/kernel/measure.js";
@@ -7,6 +7,7 @@ import { generateTest } from "../../generator/breaths.js";
 import { chance } from "../../generator/random.js";
 import { NO_FAULTS, NOISE, type Recipe, recipe, USUAL_FAULTS } from "../../generator/recipe.js";
 import { type VisitParts, visitOfTest } from "../../generator/visit.js";
+import fc from "../../tools/properties.js";
 import { because, quantity, table } from "../visit-of.js";
 
 const run = (r: Recipe, parts: VisitParts = {}) => {
