@@ -21,6 +21,23 @@ const CHANNEL_NAMES = [
 export type BreathChannel = Exclude<(typeof CHANNEL_NAMES)[number], "time">;
 
 /** Plain names for tables and sentences. */
+/** Units as a text says them; perceived exertion has none. */
+export const CHANNEL_UNITS: Readonly<Record<BreathChannel, string>> = {
+  vo2: "L/min",
+  vco2: "L/min",
+  ve: "L/min",
+  breathingFrequency: "per min",
+  heartRate: "per min",
+  petO2: "mmHg",
+  petCO2: "mmHg",
+  spo2: "%",
+  speed: "km/h",
+  grade: "%",
+  power: "W",
+  cadence: "per min",
+  rpe: "",
+};
+
 export const CHANNEL_TITLES: Readonly<Record<BreathChannel, string>> = {
   vo2: "oxygen uptake",
   vco2: "carbon dioxide output",

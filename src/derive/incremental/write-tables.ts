@@ -12,7 +12,7 @@ import type { PhaseSpan } from "./phases.js";
 import type { Prepared } from "./prepare.js";
 
 import { info as MEANS } from "./sample-means.js";
-import { CHANNEL_TITLES } from "./samples.js";
+import { CHANNEL_TITLES, CHANNEL_UNITS } from "./samples.js";
 import { type Stages, stagesOf } from "./stages.js";
 
 const fileRef = (visit: Visit): Ref => ({
@@ -119,7 +119,7 @@ export function writeData(book: Notebook, visit: Visit, test: Prepared): void {
   book.table(
     "incremental_excluded",
     [
-      { key: "line", title: "Line", decimals: 0 },
+      { key: "line", title: "Line of the file", decimals: 0 },
       { key: "time_s", title: "Time", unit: "s", decimals: 1 },
       { key: "rule", title: "Rule" },
       { key: "channel", title: "Channel" },
@@ -138,7 +138,8 @@ function excludedRows(test: Prepared): Cell[][] {
   const rows: Cell[][] = [];
   test.excluded.forEach((e, k) => {
     const channel = e.channel === "all" ? "whole sample" : CHANNEL_TITLES[e.channel];
-    const found = Number.isNaN(e.found) ? "no time" : toDecimals(e.found, 2);
+    const unit = e.channel === "all" ? "s" : CHANNEL_UNITS[e.channel];
+    const found = Number.isNaN(e.found) ? "no time" : `${toDecimals(e.found, 2)} ${unit}`.trimEnd();
     const before = test.excluded[k - 1];
     const last = rows.at(-1);
     if (last !== undefined && before?.index === e.index && before.rule === e.rule) {
