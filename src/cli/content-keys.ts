@@ -1,16 +1,16 @@
 /** What each visit's outputs depend on, as it lies on the disk when a build begins. */
 import type { VisitBuilt } from "./build-client.js";
-import { type FileBytes, readFile, sha256 } from "./files.js";
+import { digestOf, type FileBytes, readFile, sha256 } from "./files.js";
 import { programDigest } from "./freshness.js";
 import { overrideFiles } from "./override-files.js";
-import { type ClientFolder, filesIn, type Practice, readIfThere, SESSION, seriesFiles } from "./practice.js";
+import { type ClientFolder, filesIn, type Practice, readIfThere, SESSION, seriesDigests } from "./practice.js";
 import { repeatDigests } from "./reliability-visits.js";
 
 export interface Content {
   /** One digest of all: program, laboratory, client, the visit's files and those of the client's earlier visits. */
   readonly key: string;
-  /** SHA-256 of the client's file and of each file of the visit, by name. */
-  readonly files: Readonly<Record<string, string>>;
+  /** Name and SHA-256 of the client's file and of each file of the visit, in one text: an archive holds many. */
+  readonly files: string;
 }
 
 const CLIENT = "client.yaml";
@@ -38,13 +38,12 @@ export async function contentsOf(
     const clientDigest = clientDigestOf(practice, client);
     let chain = sha256([...shared, clientDigest].join("\n"));
     for (const visit of client.visits) {
-      const series = Object.entries(seriesFiles(practice, visit)).map(([name, file]) => [name, file.sha256] as const);
-      const session = readFile(practice.root, `${visit.path}/${SESSION}`).sha256;
-      chain = sha256([chain, visit.path, session, ...series.map(([name, digest]) => `${name} ${digest}`)].join("\n"));
-      contents.set(visit.path, {
-        key: chain,
-        files: { ...Object.fromEntries(series), [SESSION]: session, [CLIENT]: clientDigest },
-      });
+      const series = seriesDigests(practice, visit);
+      const session = digestOf(practice.root, `${visit.path}/${SESSION}`);
+      const named = Object.entries(series).map(([name, digest]) => line(name, digest));
+      chain = sha256([chain, visit.path, session, ...named].join("\n"));
+      const files = [...named, line(SESSION, session), line(CLIENT, clientDigest)].join(BETWEEN);
+      contents.set(visit.path, { key: chain, files });
     }
   }
   return contents;
@@ -57,11 +56,16 @@ export function asPlanned(
   { sources }: Pick<VisitBuilt, "sources">,
   content: Content | undefined,
 ): boolean {
+  const planned = new Set(content?.files.split(BETWEEN));
   return (
-    clientDigestOf(practice, client) === content?.files[CLIENT] &&
-    sources.every(({ file, sha256 }) => content?.files[file] === sha256)
+    planned.has(line(CLIENT, clientDigestOf(practice, client))) &&
+    sources.every(({ file, sha256 }) => planned.has(line(file, sha256)))
   );
 }
+
+/** No name of a file holds it. */
+const BETWEEN = "\0";
+const line = (name: string, digest: string): string => `${name} ${digest}`;
 
 const clientDigestOf = (practice: Practice, { path }: ClientFolder): string =>
   readIfThere(practice, `${path}/${CLIENT}`)?.sha256 ?? "no client file";

@@ -10,6 +10,7 @@ import {
   openSync,
   readdirSync,
   readFileSync,
+  readSync,
   realpathSync,
   renameSync,
   rmSync,
@@ -49,7 +50,28 @@ export function readFile(root: string, path: string, largest = LARGEST_FILE): Fi
 }
 
 /** The same without a digest, for what is only read. */
-export function readBytes(root: string, path: string, largest = LARGEST_FILE): Uint8Array {
+export const readBytes = (root: string, path: string, largest = LARGEST_FILE): Uint8Array =>
+  looked(root, path, largest, (real) => readFileSync(real));
+
+/** Pieces of files pass through here. */
+const piece = Buffer.alloc(65_536);
+
+/** SHA-256 of a file of which nothing else is wanted: an archive is asked for it file by file, and nothing is left behind. */
+export const digestOf = (root: string, path: string): string =>
+  looked(root, path, LARGEST_FILE, (real) => {
+    const hash = createHash("sha256");
+    const handle = openSync(real, "r");
+    try {
+      for (let read = readSync(handle, piece); read > 0; read = readSync(handle, piece))
+        hash.update(piece.subarray(0, read));
+    } finally {
+      closeSync(handle);
+    }
+    return hash.digest("hex");
+  });
+
+/** What `read` makes of a file that may be read. */
+function looked<T>(root: string, path: string, largest: number, read: (real: string) => T): T {
   const full = join(root, path);
   try {
     const real = realpathSync.native(full);
@@ -69,7 +91,7 @@ export function readBytes(root: string, path: string, largest = LARGEST_FILE): U
         `is ${inBytes(size)}; the limit is ${inBytes(largest)}`,
         largest === LARGEST_FILE ? "Keep one test a file, or thin the recording." : "Make it smaller.",
       );
-    return readFileSync(real);
+    return read(real);
   } catch (error) {
     if (error instanceof Unreadable) throw error;
     throw new Unreadable(path, diskWords(error), "Check the path and the permissions.");

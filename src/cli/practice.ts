@@ -4,7 +4,7 @@
  */
 import { existsSync, realpathSync, statSync } from "node:fs";
 import { dirname, join, relative, resolve } from "node:path";
-import { type FileBytes, list, readBytes, readFile, slashed, Unreadable } from "./files.js";
+import { digestOf, type FileBytes, list, readBytes, readFile, slashed, Unreadable } from "./files.js";
 
 export interface VisitFolder {
   /** "clients/c-017/2026-03-02-baseline" */
@@ -105,6 +105,10 @@ export const seriesBytes = (
   visit: VisitFolder,
   files: Listing,
 ): Readonly<Record<string, Uint8Array>> => series(visit, files, (path) => readBytes(practice.root, path));
+
+/** Their SHA-256 alone. */
+export const seriesDigests = (practice: Practice, visit: VisitFolder): Readonly<Record<string, string>> =>
+  series(visit, filesOf(practice, visit), (path) => digestOf(practice.root, path));
 
 function series<T>(visit: VisitFolder, files: Listing, read: (path: string) => T): Readonly<Record<string, T>> {
   return Object.fromEntries(
