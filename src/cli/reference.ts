@@ -12,6 +12,7 @@ import type { Reference } from "../pipeline-parts.js";
 import { readPairs } from "../read/retests.js";
 import { type Checker, openChecker, type Schemas } from "../validate/checker.js";
 import { readFile } from "./files.js";
+import { filesNotNamed } from "./files-not-named.js";
 import { PROGRAM } from "./freshness.js";
 import { laboratoryProfiles } from "./own-profiles.js";
 import { laboratoryTables } from "./own-tables.js";
@@ -89,7 +90,12 @@ export async function openReference(practice: Practice, lab: Document): Promise<
       laboratoryRetests: [...retests.sets, ...repeats],
       eventProfiles: [...builtInProfiles, ...profiles.profiles],
     },
-    diagnostics: [...retests.diagnostics, ...own.diagnostics, ...profiles.diagnostics],
+    diagnostics: [
+      ...retests.diagnostics,
+      ...own.diagnostics,
+      ...profiles.diagnostics,
+      ...filesNotNamed(practice.root, laboratory),
+    ],
   };
 }
 

@@ -29,6 +29,7 @@ export const codes = {
   "retest-file": "A file with the laboratory's own test-retest pairs cannot be read.",
   "event-profile": "A laboratory's own event profile names a measure that is not known, or an id that is taken.",
   "reference-table": "A laboratory's own reference table has a gap, a slip or a check that does not come out.",
+  "file-not-named": "A file lies in norms/, profiles/ or retests/, and lab.yaml does not name it.",
   // one value against the schema
   "unknown-key": "A key is not known in this place.",
   "misspelt-key": "A key is not known, but close to one that is.",

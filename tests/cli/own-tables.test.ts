@@ -3,6 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
+import { filesNotNamed } from "../../src/cli/files-not-named.js";
 import { laboratoryTables } from "../../src/cli/own-tables.js";
 import { loadChecker } from "../../src/cli/reference.js";
 import type { Laboratory } from "../../src/kernel/generated/laboratory.js";
@@ -42,5 +43,26 @@ describe("laboratoryTables", () => {
     });
     expect(tables).toEqual([]);
     expect(diagnostics[0]?.expected).toContain("no built-in table");
+  });
+});
+
+describe("filesNotNamed", () => {
+  it("tells of a table, a profile and pairs that lie there and are not used", () => {
+    for (const file of ["norms/a.yaml", "norms/b.yml", "norms/read.me", "profiles/ferry.yaml", "retests/peak.csv"]) {
+      mkdirSync(join(root, "apart", file, ".."), { recursive: true });
+      writeFileSync(join(root, "apart", file), "x\n");
+    }
+    const laboratory: Laboratory = { waymark: "laboratory 1", name: "Invented laboratory", norms: ["./norms/a.yaml"] };
+    const found = filesNotNamed(join(root, "apart"), laboratory);
+    expect(found.map(({ at }) => at.file)).toEqual(["norms/b.yml", "profiles/ferry.yaml", "retests/peak.csv"]);
+    expect(found[0]).toMatchObject({
+      code: "file-not-named",
+      severity: "warning",
+      expected: "norms/b.yml under norms: in lab.yaml",
+    });
+    const all = { ...laboratory, norms: ["norms/a.yaml", "norms/b.yml"], profiles: ["profiles/ferry.yaml"] };
+    const retests = [{ measure: "vo2_peak", file: "retests/peak.csv" }];
+    expect(filesNotNamed(join(root, "apart"), { ...all, retests })).toEqual([]);
+    expect(filesNotNamed(join(root, "nowhere"), laboratory)).toEqual([]);
   });
 });

@@ -42,9 +42,16 @@ describe("bad input", () => {
     const seen = new Set([...text.matchAll(/^(?:error|warning) ([a-z-]+) {3}/gm)].map((m) => m[1] ?? ""));
     expect([...seen].filter((code) => !Object.hasOwn(codes, code))).toEqual([]);
     // A file beyond the size limit is made in tests/read/yaml.test.ts, one with hundreds of problems in
-    // hostile.test.ts; retest files and own tables are read by cli/,
+    // hostile.test.ts; retest files, own tables and what is not named are read by cli/,
     // outside a visit (tests/read/retests.test.ts, tests/cli/own-tables.test.ts).
-    const elsewhere = ["file-too-large", "retest-file", "event-profile", "reference-table", "too-many-problems"];
+    const elsewhere = [
+      "file-too-large",
+      "retest-file",
+      "event-profile",
+      "reference-table",
+      "file-not-named",
+      "too-many-problems",
+    ];
     expect(Object.keys(codes).filter((code) => !seen.has(code))).toEqual(elsewhere);
   });
 
