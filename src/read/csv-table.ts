@@ -25,39 +25,6 @@ export function delimiterOf(text: string, mapping: SeriesMapping, columns: Colum
   return best;
 }
 
-/** Text of the first cell of a row that holds any, trimmed; "" for a blank row. */
-const beginningOf = (cells: Cells, row: number): string =>
-  rowOf(cells, row)
-    .map((cell) => cell.trim())
-    .find((cell) => cell !== "") ?? "";
-
-/** The first row from `first` that begins with one of the marks, or the number of rows. */
-export function endOfData(cells: Cells, first: number, marks: readonly string[]): number {
-  if (marks.length === 0) return rowCount(cells);
-  let row = first;
-  while (row < rowCount(cells) && !marks.includes(beginningOf(cells, row))) row++;
-  return row;
-}
-
-/** More rows than a summary has: what is below the numbers then is something else. */
-const LONGEST_SUMMARY = 20;
-
-/**
- * What the rows below the data begin with, where the file ends with rows that begin with words and the row above them
- * with a number: a summary the instrument adds. `missing` are words that stand for a value.
- */
-export function summaryBelow(cells: Cells, first: number, missing: ReadonlySet<string>): readonly string[] {
-  const words: string[] = [];
-  for (let row = rowCount(cells) - 1; row >= first && words.length <= LONGEST_SUMMARY; row--) {
-    const begins = beginningOf(cells, row);
-    if (/^[+-]?[.,]?\d/.test(begins)) return words.reverse();
-    if (begins === "") continue;
-    if (missing.has(begins) || !/^\p{L}{2}/u.test(begins)) return []; // a lost or mistyped number, rather
-    words.push(begins);
-  }
-  return [];
-}
-
 /** Positions of the rows that hold data: blank ones are passed over, those of the wrong length are faults. */
 export function dataRows(
   cells: Cells,

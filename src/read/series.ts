@@ -8,8 +8,9 @@ import type { Diagnostic } from "../kernel/diagnostic.js";
 import type { Channel, GasCondition, Series } from "../kernel/series.js";
 import { cutCsv, rowCount, rowOf } from "./cells.js";
 import { faultList } from "./csv-faults.js";
-import { dataRows, delimiterOf, endOfData, headerPositions, isUnitRow, summaryBelow } from "./csv-table.js";
+import { dataRows, delimiterOf, headerPositions, isUnitRow } from "./csv-table.js";
 import { decodeLeniently } from "./decode.js";
+import { beginningOf, endOfData, summaryBelow } from "./end-of-data.js";
 import { fillColumn } from "./series-column.js";
 import type { MappedColumn, SeriesMapping } from "./series-mapping.js";
 import { checkTime } from "./series-time.js";
@@ -65,10 +66,11 @@ export function readSeries(
     first++;
   }
   const marks = new Set([...MISSING, ...(mapping.missing ?? [])]);
-  let end = headerAt < 0 ? first : endOfData(cells, first, mapping.ends_before ?? []);
-  const summary = mapping.ends_before === undefined && headerAt >= 0 ? summaryBelow(cells, first, marks) : [];
+  const below = { beginning: (row: number) => beginningOf(rowOf(cells, row)), first, count: rowCount(cells) };
+  const summary =
+    mapping.ends_before === undefined && headerAt >= 0 ? summaryBelow(below, (text) => marks.has(text)) : [];
+  const end = headerAt < 0 ? first : endOfData(below, mapping.ends_before ?? summary);
   if (summary.length > 0) {
-    end = endOfData(cells, first, summary);
     faults.add("error", "csv-cell", words.csvSummary(summary), { line: cells.lines[end] ?? 0 });
   }
   const kept = dataRows(cells, { first, end }, headers.length, delimiter, faults);

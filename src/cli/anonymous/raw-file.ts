@@ -1,6 +1,7 @@
 /** A raw file with the mapped columns and their numbers only: what an instrument writes around them may name a person. */
 import { splitCsv } from "../../read/csv.js";
 import { decodeLeniently } from "../../read/decode.js";
+import { beginningOf, endOfData } from "../../read/end-of-data.js";
 import type { SeriesMapping } from "../../read/series.js";
 
 const NUMBER = /^[+-]?[\d.,]*(e[+-]?\d+)?$/i;
@@ -23,11 +24,10 @@ export function plainFile(bytes: Uint8Array, mapping: SeriesMapping, delimiter: 
   const marks = new Set(mapping.missing ?? []);
   const clean = (cell: string) =>
     NUMBER.test(cell) || TIME.test(cell) || (marks.has(cell) && cell.length <= 5) ? cell : "";
-  const below = rows.slice(headerAt + 1 + (mapping.skip_rows ?? 0));
-  const ends = mapping.ends_before ?? [];
-  const end = below.findIndex((row) => ends.includes(row.map((cell) => cell.trim()).find((cell) => cell !== "") ?? ""));
-  const data = below
-    .slice(0, end < 0 ? undefined : end)
+  const first = headerAt + 1 + (mapping.skip_rows ?? 0);
+  const below = { beginning: (row: number) => beginningOf(rows[row] ?? []), first, count: rows.length };
+  const data = rows
+    .slice(first, endOfData(below, mapping.ends_before ?? []))
     .filter((row) => row.some((cell) => cell.trim() !== ""))
     .map((row) => kept.map((k) => clean((row[k] ?? "").trim())).join(DELIMITER));
   return `${[kept.map((k) => headers[k]).join(DELIMITER), ...data].join("\n")}\n`;

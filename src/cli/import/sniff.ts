@@ -4,6 +4,7 @@
  */
 import { splitCsv } from "../../read/csv.js";
 import { decodeLeniently, decodeStrictly, type Encoding } from "../../read/decode.js";
+import { beginningOf, endOfData, summaryBelow } from "../../read/end-of-data.js";
 
 export interface Sniffed {
   readonly text: string;
@@ -59,13 +60,10 @@ export function sniff(bytes: Uint8Array): Sniffed | undefined {
   };
 }
 
-/** Rows at the end that begin with words, below rows that begin with numbers: a summary the instrument adds. */
 function withoutSummary(rows: readonly (readonly string[])[]) {
-  const begins = rows.map((row) => row.find((cell) => cell !== "") ?? "");
-  let end = rows.length;
-  while (end > 0 && /^\p{L}{2}/u.test(begins[end - 1] as string) && !isEmpty(begins[end - 1] as string)) end--;
-  const found = end > 0 && isValue(begins[end - 1] as string) ? begins[end] : undefined;
-  return found === undefined ? { data: rows, endsBefore: undefined } : { data: rows.slice(0, end), endsBefore: found };
+  const below = { beginning: (row: number) => beginningOf(rows[row] ?? []), first: 0, count: rows.length };
+  const summary = summaryBelow(below, isEmpty);
+  return { data: rows.slice(0, endOfData(below, summary)), endsBefore: summary[0] };
 }
 
 function table(text: string, delimiter: Sniffed["delimiter"]) {
