@@ -53,6 +53,11 @@ export function documentFaults(document: Document, checked: Checked, checker: Ch
     if (typeof first.data === "number" && isCut(document, path)) continue; // told with the key that its comma made
     const fault = valueFault(document, rest, first);
     const at = fault.item === undefined ? path : [...path, fault.item];
+    const cut = cutItem(document, at, first.data);
+    if (cut !== undefined) {
+      report("error", "decimal-comma", at, words.cutItem(cut, fault.words.expected));
+      continue;
+    }
     report("error", fault.code, at, fault.words, fault.part, fault.repair);
   }
   for (const { path, value, schema } of uniqueBy(checked.unusual, (u) => u.path.join("/"))) {
@@ -61,7 +66,9 @@ export function documentFaults(document: Document, checked: Checked, checker: Ch
     const key = keyName(path);
     const expected = usualPhrase(schema);
     const slips = fittingSlips(value, schema);
-    if (slips.length > 0) {
+    const cut = cutItem(document, path, value);
+    if (cut !== undefined) report("warning", "decimal-comma", path, words.cutItem(cut, expected));
+    else if (slips.length > 0) {
       const fits = readings(slips, value, document.written(path));
       report("warning", "unit-slip", path, words.slip(String(value), expected, fits, false, key));
     } else report("warning", "unusual-value", path, words.unusual(String(value), expected, key, schema.description));
@@ -84,6 +91,15 @@ function isCut(document: Document, path: readonly string[]): boolean {
     !/^\d+$/.test(path.at(-1) ?? "") &&
     /^,\d+\s*[,}]/.test(document.text.slice(span.end, span.end + 24))
   );
+}
+
+/** "187,2" where an item of a list stands tight behind a comma, as the decimals that were cut off a number do: [187,2, 187.1]. */
+function cutItem(document: Document, path: readonly string[], value: unknown): string | undefined {
+  const span = document.span(path);
+  if (typeof value !== "number" || span === undefined || !/^[1-9]\d*$/.test(path.at(-1) ?? "")) return undefined;
+  const whole = /(?<![\d.,])\d+,$/.exec(document.text.slice(Math.max(0, span.start - 24), span.start))?.[0];
+  const decimals = document.text.slice(span.start, span.end);
+  return whole !== undefined && /^\d+$/.test(decimals) ? whole + decimals : undefined;
 }
 
 const isKeyError = (keyword: string) =>

@@ -103,6 +103,13 @@ export const words = {
     why: "YAML numbers have a decimal point; with a comma the value is text",
     fix: `write ${corrected}`,
   }),
+  /** `written` is "187,2", which a list reads as two items. */
+  cutItem: (written: string, expected: string): Words => ({
+    found: `"${written}"`,
+    expected,
+    why: "a comma ends an item of a list, and the decimals become a reading of their own",
+    fix: `if a decimal comma was meant, write ${written.replace(",", ".")}; if these are two readings, correct the second`,
+  }),
   notInList: (value: unknown, allowed: readonly unknown[], near?: string, description?: string): Words => ({
     found: show(value),
     expected: `one of: ${list(allowed)}`,
